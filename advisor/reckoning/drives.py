@@ -1,0 +1,218 @@
+"""The drive in the headstock: its size as given or as recommended, and what its teeth carry."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import TYPE_CHECKING, NamedTuple
+
+from advisor.data.tables import Number, Table, Text, load
+from advisor.reckoning.defects import defect_share
+from advisor.situation import Situation
+from advisor.situation.assumption import Assumption
+
+if TYPE_CHECKING:
+    from advisor.models.case import Drive as GivenDrive
+
+WORKING_TO_LIMIT = 1.5  # strength across the grain at working deformation over the proportional limit; memory
+SHARE_BESIDE_POINT = 0.9  # of the thrust; the center point takes the rest
+TOOTH_HALF_ANGLE_DEG = 30.0
+CHISEL_INCLUDED_DEG = 35.0  # teeth up to this included angle are chisels
+LEAST_SEAT_MM = 2.0
+MOST_SEAT_MM = 6.0
+MOST_SEAT_TWO_SIDE_MM = 10.0  # two large spurs in side grain
+SEAT_SHARE_OF_TOOTH = 0.8
+SEAT_SHARE_OF_END = 1 / 5
+SEAT_SHARE_OF_CHECKED_END = 1 / 10
+RING_INNER_SHARE = 0.85
+RING_LARGEST_MM = 32.0
+CUP_LARGEST_MM = 25.0
+RING_SHARE_OF_END = 0.6
+INNER_SHARE = {"four": 0.4, "two": 0.3, "ring": RING_INNER_SHARE, "cup": RING_INNER_SHARE, "point": 0.0}
+TEETH = {"four": 4, "two": 2, "ring": 24, "cup": 0, "point": 0}
+KIND_OF_METHOD = {
+    "spur-drive": "four",
+    "two-spur-drive": "two",
+    "toothed-ring-drive": "ring",
+    "cup-drive": "cup",
+    "point-and-pin-drive": "point",
+}
+POINT_PIN_MM = 6.0
+CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
+
+
+class Grip(NamedTuple):
+    """Effective friction of a drive pressed into clean end grain: torque over thrust and mean radius."""
+
+    low: float
+    design: float
+    typical: float
+    high: float
+
+
+@dataclass(frozen=True)
+class Drive:
+    """One drive center; diameters and lengths in mm, flank angles in degrees from the axis.
+
+    `kind` is "four", "two", "ring", "cup" or "point"; `mean_radius` is where its teeth or rim bear;
+    `bearing_length` is the part of each tooth's radial length that stands inside the end of the work.
+    """
+
+    kind: str
+    teeth: int
+    outer: float
+    inner: float
+    face_angle: float
+    back_angle: float
+    tooth_height: float | None
+    share: float
+    mean_radius: float
+    bearing_length: float
+    effective: Grip
+    given: bool
+    assumed: tuple[Assumption, ...]
+
+
+GRIP_TABLE = Table(
+    "drive_grip.csv",
+    (Text("form"), *(Number(name, 0.05, 2.0) for name in Grip._fields), Text("source")),
+    key=("form",),
+    rows=4,
+)
+
+
+@lru_cache(maxsize=1)
+def _grips() -> dict[str, Grip]:
+    return {row.text("form"): Grip(*(row.number(name) for name in Grip._fields)) for row in load(GRIP_TABLE)}
+
+
+def _clamp(value: float, low: float, high: float) -> float:
+    return min(max(value, low), high)
+
+
+def advised_outer(kind: str, side_grain: bool, diameter: float, end: float) -> float:
+    """Outside diameter in mm recommended for work of this diameter and end, mm; source: common practice, no source."""
+    if kind == "ring":
+        return min(RING_LARGEST_MM, RING_SHARE_OF_END * end)
+    if kind == "cup":
+        return min(CUP_LARGEST_MM, RING_SHARE_OF_END * end)
+    if kind == "point":
+        return min(POINT_PIN_MM, end / 2)
+    if side_grain:
+        return _clamp(diameter / 4, 25.0, 50.0)
+    if kind == "two":
+        return min(50.0, end / 2)
+    return min(end / 2, max(38.0, min(end / 3, 50.0)))
+
+
+def _given_kind(given: GivenDrive) -> str | None:
+    if given.kind == "toothed":
+        return "two" if given.teeth == 2 else "four"
+    return {"toothed-ring": "ring", "cup": "cup", "point": "point"}.get(given.kind or "")
+
+
+def _kind_and_given(situation: Situation, method: str) -> tuple[str, GivenDrive | None]:
+    """The kind of drive judged, and the person's own drive where it is of that kind."""
+    kind = KIND_OF_METHOD[method]
+    hold = situation.case.hold
+    given = hold.drive
+    if given is None:
+        return kind, None
+    stated = _given_kind(given)
+    if hold.method == method:
+        return stated or kind, given
+    if hold.method in KIND_OF_METHOD:
+        return kind, None
+    if stated is None and given.teeth is not None:
+        stated = "two" if given.teeth == 2 else "four" if given.teeth <= 6 else "ring"
+    return kind, given if stated in (None, kind) else None
+
+
+def _effective(kind: str, face_angle: float, back_angle: float) -> Grip:
+    if kind in ("ring", "cup"):
+        return _grips()[kind]
+    if kind == "point":
+        return Grip(0.0, 0.0, 0.0, 0.0)
+    return _grips()["chisel" if face_angle + back_angle <= CHISEL_INCLUDED_DEG else "teeth"]
+
+
+class _Sizes:
+    """Takes the person's value where there is one and notes every value it had to supply."""
+
+    def __init__(self, given: GivenDrive | None) -> None:
+        self.given = given
+        self.assumed: list[Assumption] = []
+
+    def take(self, name: str, advised: float, unit: str = " mm") -> float:
+        own: float | None = getattr(self.given, name, None)
+        if own is not None:
+            return own
+        self.assumed.append(Assumption(f"hold.drive.{name}", f"{advised:.3g}{unit}", "the size advised for this work"))
+        return advised
+
+
+def drive_for(situation: Situation, method: str) -> Drive | None:
+    """The drive of one method: the person's own sizes, else the advised ones; None where nothing bites the end."""
+    if method not in KIND_OF_METHOD:
+        return None
+    kind, given = _kind_and_given(situation, method)
+    body = situation.body
+    sizes = _Sizes(given)
+    outer = sizes.take("outer_diameter", advised_outer(kind, situation.side_grain, body.diameter, body.end_diameter))
+    inner = sizes.take("inner_diameter", INNER_SHARE[kind] * outer)
+    teeth, face, back = TEETH[kind], TOOTH_HALF_ANGLE_DEG, TOOTH_HALF_ANGLE_DEG
+    if kind in ("four", "two"):
+        teeth = int(sizes.take("teeth", teeth, ""))
+        face = sizes.take("face_angle", face, "°")
+        back = sizes.take("back_angle", back, "°")
+    reach = min(outer, body.end_diameter)
+    return Drive(
+        kind=kind,
+        teeth=teeth,
+        outer=outer,
+        inner=inner,
+        face_angle=face,
+        back_angle=back,
+        tooth_height=given.tooth_height if given is not None else None,
+        share=SHARE_BESIDE_POINT,
+        mean_radius=(reach + min(inner, reach)) / 4,
+        bearing_length=max(reach - inner, 0.0) / 2,
+        effective=_effective(kind, face, back),
+        given=given is not None and given.outer_diameter is not None,
+        assumed=tuple(sizes.assumed),
+    )
+
+
+def tooth_bearing(situation: Situation, drive: Drive, depth: float, f90_value: float) -> float:
+    """Torque in N·m that teeth sunk `depth` mm carry at a proportional limit across the grain of `f90_value` MPa.
+
+        T = N·p·L·h·r_m,  p = k_u·f90 in end grain
+
+    In side grain half the teeth bear across the fibers and half along them, at min(f0, 2·k_u·f90).
+    Defects at the end lower p. Valid for teeth 3 mm and longer in wood; source: derived, k_u from memory.
+    """
+    bearing = WORKING_TO_LIMIT * f90_value
+    wood = situation.wood
+    if situation.side_grain and wood is not None:
+        bearing = (bearing + min(wood.crushing.low, 2 * bearing)) / 2
+    bearing *= defect_share(situation)
+    return drive.teeth * bearing * drive.bearing_length * depth * drive.mean_radius * 1e-3
+
+
+def seat_depth(situation: Situation, drive: Drive, torque: float, safety: float) -> tuple[float, float]:
+    """Depth in mm to seat the teeth for `torque` N·m at the factor `safety`, and the most that this end allows.
+
+    d = SF·T/(N·k_u·f90·L·r_m), f90 mean; at least 2 mm, at most 6 mm (10 mm for two spurs in side grain), 80 % of the
+    tooth and a fifth of the end, a tenth where it is checked. Where the most is under 2 mm, the most wins.
+    """
+    checked = bool(situation.traits.conditions & CHECKED)
+    share = SEAT_SHARE_OF_CHECKED_END if checked else SEAT_SHARE_OF_END
+    cap = MOST_SEAT_TWO_SIDE_MM if drive.kind == "two" and situation.side_grain else MOST_SEAT_MM
+    most = min(cap, share * situation.body.end_diameter)
+    if drive.tooth_height is not None:
+        most = min(most, SEAT_SHARE_OF_TOOTH * drive.tooth_height)
+    wood = situation.wood
+    mean = wood.perpendicular.typical if wood is not None else 0.0
+    per_mm = tooth_bearing(situation, drive, 1.0, mean)
+    wanted = safety * torque / per_mm if per_mm > 0 else most
+    return min(max(wanted, LEAST_SEAT_MM), most), most
