@@ -9,7 +9,7 @@ import csv
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 
 FOLDER = Path(__file__).parent
@@ -17,7 +17,7 @@ FOLDER = Path(__file__).parent
 Cell = str | float | None
 
 
-class DamagedTable(Exception):
+class TableError(Exception):
     """A table does not fit its declaration. The message names file, line, column, the cell and what is accepted."""
 
 
@@ -88,30 +88,30 @@ class Row:
         return cell if isinstance(cell, float) else None
 
 
-@lru_cache(maxsize=None)
+@cache
 def load(table: Table) -> tuple[Row, ...]:
     """All rows of a table of this folder, checked against its declaration, read once per process.
 
-    Raises DamagedTable: missing or unreadable file, missing, extra or misplaced column, short or long row, empty
+    Raises TableError: missing or unreadable file, missing, extra or misplaced column, short or long row, empty
     required cell, no number, number out of range, unknown word, the same key twice, wrong number of rows.
     """
     try:
         with (FOLDER / table.file).open(encoding="utf-8", newline="") as lines:
             return parse(table, lines)
     except OSError as fault:
-        raise DamagedTable(f"{table.file}: cannot be read ({fault.strerror})") from fault
+        raise TableError(f"{table.file}: cannot be read ({fault.strerror})") from fault
     except UnicodeDecodeError as fault:
-        raise DamagedTable(f"{table.file}: is not UTF-8 text") from fault
+        raise TableError(f"{table.file}: is not UTF-8 text") from fault
 
 
 def parse(table: Table, lines: Iterable[str]) -> tuple[Row, ...]:
-    """Rows of a table from its lines of text. Raises DamagedTable as `load` does."""
+    """Rows of a table from its lines of text. Raises TableError as `load` does."""
     try:
         rows = tuple(_checked(table, csv.reader(lines, strict=True)))
     except csv.Error as fault:
-        raise DamagedTable(f"{table.file}: is not comma-separated text ({fault})") from fault
+        raise TableError(f"{table.file}: is not comma-separated text ({fault})") from fault
     if len(rows) != table.rows:
-        raise DamagedTable(f"{table.file}: {len(rows)} rows, expected {table.rows}")
+        raise TableError(f"{table.file}: {len(rows)} rows, expected {table.rows}")
     return rows
 
 
@@ -120,12 +120,12 @@ def _checked(table: Table, reader: Iterator[list[str]]) -> Iterator[Row]:
     seen: dict[tuple[Cell, ...], int] = {}
     for line, cells in enumerate(reader, start=2):
         if len(cells) != len(table.columns):
-            raise DamagedTable(f"{table.file}, row {line}: {len(cells)} cells, expected {len(table.columns)}")
+            raise TableError(f"{table.file}, row {line}: {len(cells)} cells, expected {len(table.columns)}")
         row = Row({column.name: _cell(table, line, column, cell)
                    for column, cell in zip(table.columns, cells, strict=True)})
         key = tuple(row.cells[name] for name in table.key)
         if key in seen:
-            raise DamagedTable(f"{table.file}, row {line}: {key} stands in row {seen[key]} already")
+            raise TableError(f"{table.file}, row {line}: {key} stands in row {seen[key]} already")
         seen[key] = line
         yield row
 
@@ -138,15 +138,15 @@ def _check_header(table: Table, header: Sequence[str]) -> None:
     extra = [name for name in header if name not in expected]
     faults = [f"missing column {', '.join(missing)}"] if missing else []
     faults += [f"extra column {', '.join(extra)}"] if extra else []
-    raise DamagedTable(f"{table.file}: {'; '.join(faults) or 'columns out of order'}; expected {', '.join(expected)}")
+    raise TableError(f"{table.file}: {'; '.join(faults) or 'columns out of order'}; expected {', '.join(expected)}")
 
 
 def _cell(table: Table, line: int, column: Text | Number, cell: str) -> Cell:
     if not cell.strip():
         if column.required:
-            raise DamagedTable(f"{table.file}, row {line}: column {column.name} is empty, expected a value")
+            raise TableError(f"{table.file}, row {line}: column {column.name} is empty, expected a value")
         return None
     try:
         return column.read(cell)
     except ValueError as fault:
-        raise DamagedTable(f"{table.file}, row {line}: column {column.name} holds {cell!r}, {fault}") from None
+        raise TableError(f"{table.file}, row {line}: column {column.name} holds {cell!r}, {fault}") from None
