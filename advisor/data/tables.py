@@ -54,9 +54,12 @@ class Number:
         return value
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Table:
-    """Declaration of a table: file name, columns in their order, the columns that together name a row, row count."""
+    """Declaration of a table: file name, columns in their order, the columns that together name a row, row count.
+
+    A declaration equals only itself, so that finding what was read under it costs nothing.
+    """
 
     file: str
     columns: tuple[Text | Number, ...]
@@ -118,16 +121,21 @@ def parse(table: Table, lines: Iterable[str]) -> tuple[Row, ...]:
 def _checked(table: Table, reader: Iterator[list[str]]) -> Iterator[Row]:
     _check_header(table, next(reader, []))
     seen: dict[tuple[Cell, ...], int] = {}
-    for line, cells in enumerate(reader, start=2):
-        if len(cells) != len(table.columns):
-            raise TableError(f"{table.file}, row {line}: {len(cells)} cells, expected {len(table.columns)}")
-        row = Row({column.name: _cell(table, line, column, cell)
-                   for column, cell in zip(table.columns, cells, strict=True)})
-        key = tuple(row.cells[name] for name in table.key)
+    for line, texts in enumerate(reader, start=2):
+        if len(texts) != len(table.columns):
+            raise TableError(f"{table.file}, row {line}: {len(texts)} cells, expected {len(table.columns)}")
+        cells: dict[str, Cell] = {}
+        for column, text in zip(table.columns, texts, strict=True):
+            try:
+                cells[column.name] = _value(column, text)
+            except ValueError as fault:
+                raise TableError(
+                    f"{table.file}, row {line}: column {column.name} holds {text!r}, {fault}") from None
+        key = tuple([cells[name] for name in table.key])
         if key in seen:
             raise TableError(f"{table.file}, row {line}: {key} stands in row {seen[key]} already")
         seen[key] = line
-        yield row
+        yield Row(cells)
 
 
 def _check_header(table: Table, header: Sequence[str]) -> None:
@@ -141,12 +149,9 @@ def _check_header(table: Table, header: Sequence[str]) -> None:
     raise TableError(f"{table.file}: {'; '.join(faults) or 'columns out of order'}; expected {', '.join(expected)}")
 
 
-def _cell(table: Table, line: int, column: Text | Number, cell: str) -> Cell:
-    if not cell.strip():
-        if column.required:
-            raise TableError(f"{table.file}, row {line}: column {column.name} is empty, expected a value")
-        return None
-    try:
-        return column.read(cell)
-    except ValueError as fault:
-        raise TableError(f"{table.file}, row {line}: column {column.name} holds {cell!r}, {fault}") from None
+def _value(column: Text | Number, text: str) -> Cell:
+    if text and not text.isspace():
+        return column.read(text)
+    if column.required:
+        raise ValueError("expected a value")
+    return None

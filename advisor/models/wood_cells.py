@@ -113,16 +113,17 @@ def cell(species_id: str, row: RowName, name: str) -> Cell:
     if values:
         source = _by_key(wood_tables.STRENGTH)[species_id, row].text("source")
         doubt = ", two printings differ" if len(values) > 1 else ""
-        return Cell(_scattered(values, name), Origin("table", "wood-handbook-5-3", f"{source}, {row} row{doubt}"))
+        return Cell(scattered(values, name), Origin("table", "wood-handbook-5-3", f"{source}, {row} row{doubt}"))
     kin = _by_key(wood_tables.TENSION_SUPPLEMENT).get((species_id, row)) if name == "tension_perpendicular" else None
     if kin:
         text = f"{row} value of the nearest relative, {kin.text('relative')} ({kin.text('source')})"
-        return Cell(_scattered((kin.number("tension_perpendicular_MPa"),), name),
+        return Cell(scattered((kin.number("tension_perpendicular_MPa"),), name),
                     Origin("kin", "wood-handbook-5-3", text))
     return _fitted(species_id, row, name)
 
 
-def _scattered(values: Sequence[float], name: str) -> Spread:
+def scattered(values: Sequence[float], name: str) -> Spread:
+    """Printed means of one property with the scatter of clear wood: the lowest reduced, the highest raised."""
     low, scatter = min(values), variation(name)
     return Spread(lower_value(mean=low, variation=scatter), low, upper_value(max(values), scatter))
 

@@ -165,10 +165,11 @@ def along(dry: Cell, green: Cell, at: Moisture) -> Cell:
 
 
 def _by_moisture(dry: float, green: float, at: Moisture) -> float:
-    # a dry row at 15 % is carried to 12 % first, along the same line of logarithms
-    at12 = green * (dry / green) ** ((at.intersection - DRY_MOISTURE) / (at.intersection - at.dry))
-    return moisture_strength(
-        dry=at12, green=green, moisture=max(at.percent, DRIEST_MOISTURE), intersection=at.intersection)
+    # A dry row at 15 % is carried to 12 % first, along the same line of logarithms. The relation is one of ratios, so
+    # it serves modulus and hardness, which are no MPa, as well.
+    ratio12 = (dry / green) ** ((at.intersection - DRY_MOISTURE) / (at.intersection - at.dry))
+    return green * moisture_strength(
+        dry=ratio12, green=1.0, moisture=max(at.percent, DRIEST_MOISTURE), intersection=at.intersection)
 
 
 def across(dry: Cell, green: Cell, at: Moisture) -> Cell:

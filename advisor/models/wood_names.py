@@ -15,10 +15,11 @@ Kind = Literal["one", "several", "unknown", "none"]
 # Said of a piece, not of a species: dropped when the name as written is not known.
 QUALIFIERS = frozenset((
     "wood", "timber", "lumber", "log", "board", "blank", "block", "bowl", "spindle", "billet", "burl", "burr",
-    "crotch", "curly", "figured", "quilted", "flame", "fiddleback", "tiger", "birdseye", "bird", "s", "eye",
-    "spalted", "ambrosia", "highly", "wormy", "knotty", "old", "young", "growth", "air", "kiln", "dry", "dried",
-    "wet", "green", "seasoned", "fresh", "rough", "sawn", "clear", "heart", "heartwood", "sap", "sapwood",
+    "crotch", "curly", "figured", "quilted", "flame", "fiddleback", "tiger", "birdseye", "bird", "birds", "s",
+    "eye", "spalted", "ambrosia", "highly", "wormy", "knotty", "old", "young", "growth", "air", "kiln", "dry",
+    "dried", "wet", "green", "seasoned", "fresh", "rough", "sawn", "clear", "heart", "heartwood", "sap", "sapwood",
     "quartersawn", "reclaimed", "solid", "spp", "sp", "species", "the", "a", "of", "from"))
+WORD = re.compile(r"[a-z0-9]+")
 LONGEST_NAME = 80
 CLOSENESS = 0.8
 
@@ -100,13 +101,18 @@ def resolve(name: str) -> Resolution:
 
 
 def _words(name: str) -> tuple[str, ...]:
-    plain = unicodedata.normalize("NFKD", name).casefold()
-    plain = "".join(letter for letter in plain if not unicodedata.combining(letter))
-    return tuple(re.findall(r"[a-z0-9]+", plain.replace("grey", "gray")))
+    plain = name.casefold()
+    if not plain.isascii():
+        plain = "".join(letter for letter in unicodedata.normalize("NFKD", plain) if not unicodedata.combining(letter))
+    return tuple(WORD.findall(plain.replace("grey", "gray").replace("redcedar", "red cedar")))
 
 
 def _guesses(words: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
     yield words
+    shorter = words
+    while shorter and shorter[-1] in QUALIFIERS:
+        shorter = shorter[:-1]
+        yield shorter
     bare = tuple(word for word in words if word not in QUALIFIERS)
     yield bare
     yield tuple(word.removesuffix("s") for word in bare)
@@ -118,8 +124,8 @@ def _look_up(words: tuple[str, ...]) -> _Entry | None:
     if len(words) == 2 and words[1] in ("spp", "sp"):
         words = words[:1]
     entry = index.by_words.get(tuple(sorted(words))) or index.by_letters.get("".join(words))
-    if entry is None and len(words) == 1 and (genus := index.by_genus.get(words[0])):
-        entry = _Entry(genus, "family", "")
+    if entry is None and 1 <= len(words) <= 2 and (genus := index.by_genus.get(words[0])):
+        return _Entry(genus, "family", "not in the table; its genus stands in" if len(words) == 2 else "")
     return entry
 
 
@@ -131,14 +137,15 @@ def _names() -> Iterator[tuple[str, _Entry]]:
         said[row.text("name")] = row.text("kind"), row.text("note")
     for name, species in entries.items():
         yield name, _Entry(tuple(species), *said[name])
-    binomials: dict[str, list[str]] = {}
+    botanical: dict[str, list[str]] = {}
     for wood in woods().values():
         own = _Entry((wood.species_id,), "own", "")
-        for name in (wood.label, wood.aliases[0], wood.species_id, wood.botanical):
+        for name in (wood.label, wood.aliases[0], wood.species_id):
             yield name, own
-        binomials.setdefault(" ".join(wood.botanical.split()[:2]), []).append(wood.species_id)
-    for name, species in binomials.items():
-        yield name, _Entry(tuple(species), "family" if len(species) > 1 else "own", "")
+        for name in dict.fromkeys((wood.botanical, " ".join(wood.botanical.split()[:2]))):
+            botanical.setdefault(name, []).append(wood.species_id)
+    for name, species in botanical.items():
+        yield name, _Entry(tuple(species), "own", "")
 
 
 @cache

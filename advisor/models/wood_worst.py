@@ -15,9 +15,9 @@ from advisor.models.wood_cells import (
     Origin,
     RowName,
     carried_gravity,
-    cell,
     gravity_ends,
     printed,
+    scattered,
     shrinkage,
 )
 from advisor.models.wood_moisture import (
@@ -52,7 +52,8 @@ def worst(name: str, found: Sequence[WoodProperties]) -> WoodProperties:
     return WoodProperties(
         name=name, group=_group(found), gravity=weak(lambda one: one.gravity),
         density=density._replace(typical=heaviest), density12=max(one.density12 for one in found),
-        moisture_percent=wettest.moisture_percent, green=any(one.green for one in found), crushing=weak(lambda one: one.crushing),
+        moisture_percent=wettest.moisture_percent, green=any(one.green for one in found),
+        crushing=weak(lambda one: one.crushing),
         perpendicular=weak(lambda one: one.perpendicular), shear=weak(lambda one: one.shear),
         tension_perpendicular=weak(lambda one: one.tension_perpendicular), bending=weak(lambda one: one.bending),
         modulus=weak(lambda one: one.modulus), modulus_perpendicular=weak(lambda one: one.modulus_perpendicular),
@@ -93,7 +94,9 @@ def of_unknown(name: str, step: float | str, gravity: float | None = None) -> Wo
     the weaker group.
     """
     at = read_moisture(step, DRY_MOISTURE, UNKNOWN_INTERSECTION)
-    cells = {one: along(_lowest("dry", one), _lowest("green", one), at) for one in STRENGTHS}
+    # the strength gained below 12 % is that of a wood, and which one is not known
+    damper = at if at.row or at.percent > DRY_MOISTURE else at._replace(row="dry")
+    cells = {one: along(_lowest("dry", one), _lowest("green", one), damper) for one in STRENGTHS}
     tension = across(_lowest_tension("dry", gravity), _lowest_tension("green", gravity), at)
     weight = weigh(_gravities(at.percent, gravity), _gravities(DRY_MOISTURE, gravity), at.percent)
     shrinkages = {one: max(shrinkage(species, one)[0] for species in woods()) for one in SHRINKAGE_COLUMNS}
@@ -113,9 +116,7 @@ def of_unknown(name: str, step: float | str, gravity: float | None = None) -> Wo
 
 @cache
 def _lowest(row: RowName, name: str) -> Cell:
-    spreads = [cell(species, row, name).spread for species in woods() if printed(species, row, name)]
-    mean = min(spread.typical for spread in spreads)
-    return Cell(Spread(min(spread.low for spread in spreads), mean, max(spread.high for spread in spreads)), LOWEST)
+    return Cell(scattered([mean for species in woods() for mean in printed(species, row, name)], name), LOWEST)
 
 
 def _lowest_tension(row: RowName, gravity: float | None) -> Cell:
