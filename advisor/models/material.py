@@ -56,7 +56,7 @@ def _plain(name: str) -> str:
 def _index() -> dict[str, tuple[str, ...]]:
     found: dict[str, list[str]] = {}
     for record in records().values():
-        for name in {_plain(word) for word in (record.id, record.title, *record.names)}:
+        for name in {_plain(word) for word in (record.id, record.title, *record.names, *record.wide_names)}:
             found.setdefault(name, []).append(record.id)
     return {name: tuple(ids) for name, ids in found.items()}
 

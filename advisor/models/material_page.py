@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from advisor.models.substance import NEEDS, REFUSALS, Band, Material
+from advisor.sources import source
 
 _OPENINGS = {
     "go": "Go ahead, with the usual care.",
@@ -61,7 +62,8 @@ def _work(record: Material) -> list[str]:
         lines.append(f"Tool: {record.tool}.")
     speed, geometry = _speed(record), _geometry(record)
     if speed:
-        lines.append(f"Speed: {speed}. Tables disagree: start at the low end.")
+        printed = record.surface_speed_steel or record.surface_speed_carbide
+        lines.append(f"Speed: {speed}." + (" Tables disagree: start at the low end." if printed else ""))
     if geometry:
         lines.append(f"In the toolpost: {geometry}.")
     if record.heat_cap is not None:
@@ -79,9 +81,11 @@ def _harm(record: Material) -> list[str]:
         lines.append(
             f"Fire: {record.fire}." + (f" Have at hand: {record.extinguisher}." if record.extinguisher else "")
         )
-    codes = dict.fromkeys((*record.dust_control, *record.needs))
-    if codes:
-        lines.append("It needs " + "; ".join(NEEDS[code] for code in codes) + ".")
+    if record.dust_control:
+        lines.append("Against the dust: " + "; ".join(record.dust_control_words) + ".")
+    others = [NEEDS[code] for code in record.needs if code not in record.dust_control]
+    if others:
+        lines.append("It needs " + "; ".join(others) + ".")
     return lines
 
 
@@ -91,15 +95,37 @@ def _limits(record: Material) -> list[str]:
     if firm:
         lines.append("Not to be argued with: " + "; ".join(firm) + ".")
     for other in record.look_alikes:
-        lines.append(f"Easily taken for {other.other}: {other.tell}.")
+        lines.append(f"Easily taken for {other.other.replace('-', ' ')}: {other.tell}.")
     lines.append(f"Next step: {record.next_step}.")
     lines.append(f"Ask: {record.ask_whom}.")
     return lines
+
+
+_SHOWN = {
+    "speed-steel": "speed with steel",
+    "speed-carbide": "speed with carbide",
+    "speed-multiplier": "share of the rim speed",
+    "rpm-cap": "highest rpm",
+    "rake": "rake",
+    "clearance": "clearance",
+    "feed": "feed",
+    "heat-cap": "temperature",
+}
+
+
+def _origins(record: Material) -> list[str]:
+    by_source: dict[str, list[str]] = {}
+    for key, name in _SHOWN.items():
+        if key in record.values:
+            by_source.setdefault(record.values[key].source, []).append(name)
+    by_source.setdefault(record.source, []).append("the words")
+    cited = [f"{source(key).title} ({', '.join(names)})" for key, names in by_source.items()]
+    return ["Sources: " + "; ".join(cited) + "."]
 
 
 def explain(record: Material) -> str:
     """Title, verdict, then how it fails, how to work it, what it does to you, when to leave it, whom to ask."""
     names = f"Also called: {', '.join(record.names)}." if record.names else ""
     head = [record.title, names, _OPENINGS[record.verdict]]
-    lines = [*head, *_work(record), *_harm(record), *_limits(record)]
+    lines = [*head, *_work(record), *_harm(record), *_limits(record), *_origins(record)]
     return "\n".join(_sentence(line) if index else line for index, line in enumerate(lines) if line)

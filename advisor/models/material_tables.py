@@ -6,6 +6,7 @@ and `conditions.csv`.
 
 from __future__ import annotations
 
+from collections import Counter
 from functools import lru_cache
 
 from advisor.data.tables import Number, Row, Table, Text, load
@@ -51,7 +52,7 @@ VALUES = Table(
         Text("note", required=False),
     ),
     key=("material", "property"),
-    rows=1104,
+    rows=1105,
 )
 NAMES = Table("material_names.csv", (Text("name"), Text("material")), key=("name", "material"), rows=705)
 LOOK_ALIKES = Table(
@@ -60,6 +61,7 @@ LOOK_ALIKES = Table(
     key=("material", "other"),
     rows=49,
 )
+WIDE_NAME = 3  # a name that more records than this share ("plastic") is no name of any of them
 
 
 def _parts(text: str) -> tuple[str, ...]:
@@ -75,11 +77,15 @@ def _values() -> dict[str, dict[str, Value]]:
     return found
 
 
-def _names() -> dict[str, list[str]]:
-    found: dict[str, list[str]] = {}
-    for row in load(NAMES):
-        found.setdefault(row.text("material"), []).append(row.text("name"))
-    return found
+def _names() -> tuple[dict[str, list[str]], dict[str, list[str]]]:
+    """Names of its own, and names it shares with so many that they say nothing."""
+    pairs = [(row.text("name"), row.text("material")) for row in load(NAMES)]
+    sharers = Counter(name for name, _ in pairs)
+    own: dict[str, list[str]] = {}
+    wide: dict[str, list[str]] = {}
+    for name, material in pairs:
+        (wide if sharers[name] > WIDE_NAME else own).setdefault(material, []).append(name)
+    return own, wide
 
 
 def _look_alikes() -> dict[str, list[LookAlike]]:
@@ -90,7 +96,9 @@ def _look_alikes() -> dict[str, list[LookAlike]]:
     return found
 
 
-def _record(row: Row, case_words: str, names: list[str], values: dict[str, Value], others: list[LookAlike]) -> Material:
+def _record(
+    row: Row, case_words: str, names: tuple[list[str], list[str]], values: dict[str, Value], others: list[LookAlike]
+) -> Material:
     return Material(
         id=row.text("id"),
         title=row.text("title"),
@@ -114,7 +122,8 @@ def _record(row: Row, case_words: str, names: list[str], values: dict[str, Value
         next_step=row.text("next_step"),
         ask_whom=row.text("ask_whom"),
         source=row.text("source"),
-        names=tuple(names),
+        names=tuple(names[0]),
+        wide_names=tuple(names[1]),
         values=values,
         look_alikes=tuple(others),
         case_words=_parts(case_words),
@@ -124,11 +133,13 @@ def _record(row: Row, case_words: str, names: list[str], values: dict[str, Value
 @lru_cache(maxsize=1)
 def records() -> dict[str, Material]:
     """Every record by its id, materials first."""
-    values, names, others = _values(), _names(), _look_alikes()
+    (own, wide), values, others = _names(), _values(), _look_alikes()
     rows = [(row, "") for row in load(MATERIALS)]
     rows += [(row, row.text("case_words")) for row in load(CONDITIONS)]
     found: dict[str, Material] = {}
     for row, words in rows:
         key = row.text("id")
-        found[key] = _record(row, words, names.get(key, []), values.get(key, {}), others.get(key, []))
+        found[key] = _record(
+            row, words, (own.get(key, []), wide.get(key, [])), values.get(key, {}), others.get(key, [])
+        )
     return found

@@ -42,7 +42,6 @@ NEEDS = {
     "extraction": "dust extraction at the tool, running before the first cut",
     "P2": "a filtering mask of class P2 at least",
     "P3": "a half mask with class P3 filters",
-    "powered": "a powered hood with filters",
     "skin": "bare skin covered, barrier cream, a wash afterward; gloves only with the machine stopped",
     "wet": "work it wet, with the machine covered against the slurry",
     "certificate": "a certificate or a laboratory test that names what is in it",
@@ -158,6 +157,7 @@ class Material:
     ask_whom: str
     source: str
     names: tuple[str, ...]
+    wide_names: tuple[str, ...]
     values: Mapping[str, Value]
     look_alikes: tuple[LookAlike, ...]
     case_words: tuple[str, ...] = ()

@@ -1,0 +1,75 @@
+"""The path from "I do not know what this is" to an answer: look, weigh and ask, never burn or sniff."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from advisor.data.tables import Table, Text, load
+
+START = "start"
+QUESTIONS = Table(
+    "material_questions.csv",
+    (
+        Text("id"),
+        Text("question", required=False),
+        Text("answer", required=False),
+        Text("next"),
+        Text("advice"),
+    ),
+    key=("id", "answer"),
+    rows=56,
+)
+_MATERIAL = "material:"
+
+
+@dataclass(frozen=True)
+class Answer:
+    """One answer to a question, what follows from it, and the id of the next step."""
+
+    text: str
+    next: str
+    advice: str
+
+
+@dataclass(frozen=True)
+class Question:
+    """A question with its answers."""
+
+    id: str
+    text: str
+    answers: tuple[Answer, ...]
+
+
+@dataclass(frozen=True)
+class End:
+    """Where the path stops: what to do, and the material's id to go on with, empty when it stays unknown."""
+
+    id: str
+    advice: str
+    material: str
+
+
+@lru_cache(maxsize=1)
+def _steps() -> dict[str, Question | End]:
+    found: dict[str, Question | End] = {}
+    for row in load(QUESTIONS):
+        key, following = row.text("id"), row.text("next")
+        if following.startswith(_MATERIAL):
+            found[key] = End(key, row.text("advice"), following.removeprefix(_MATERIAL))
+            continue
+        answer = Answer(row.text("answer"), following, row.text("advice"))
+        earlier = found.get(key)
+        answers = (*earlier.answers, answer) if isinstance(earlier, Question) else (answer,)
+        found[key] = Question(key, row.text("question"), answers)
+    return found
+
+
+def step(step_id: str = START) -> Question | End:
+    """The question or the end of this id; the path begins without one."""
+    return _steps()[step_id]
+
+
+def all_steps() -> tuple[Question | End, ...]:
+    """Every question and every end."""
+    return tuple(_steps().values())
