@@ -153,13 +153,20 @@ def weigh(ends: tuple[float, float], ends12: tuple[float, float], moisture: floa
 
 
 def along(dry: Cell, green: Cell, at: Moisture) -> Cell:
-    """Drier is never weaker: the filled one of two rows gives way to the printed one, else the green row to the dry."""
+    """Between the two rows by the moisture relation.
+
+    Drier is never weaker: the filled one of two rows gives way to the printed one, else the green row to the dry. A
+    printed row and a filled one together prove no gain below the dry row.
+    """
     if dry.origin.kind in FILLED_KINDS and green.origin.kind == "table":
         dry = Cell(Spread(*map(max, dry.spread, green.spread)), dry.origin)
     else:
         green = Cell(Spread(*map(min, dry.spread, green.spread)), green.origin)
-    if at.row:
-        return dry if at.row == "dry" else green
+    one_filled = (dry.origin.kind in FILLED_KINDS) != (green.origin.kind in FILLED_KINDS)
+    if at.row == "dry" or (one_filled and not at.row and at.percent < at.dry):
+        return dry
+    if at.row == "green":
+        return green
     return Cell(Spread(*(_by_moisture(d, g, at) for d, g in zip(dry.spread, green.spread, strict=True))),
                 _joined(dry.origin, green.origin, f"moisture relation at {at.percent:g} %"))
 
