@@ -24,6 +24,7 @@ MOST_SEAT_TWO_SIDE_MM = 10.0  # two large spurs in side grain
 SEAT_SHARE_OF_TOOTH = 0.8
 SEAT_SHARE_OF_END = 1 / 5
 SEAT_SHARE_OF_CHECKED_END = 1 / 10
+ROUNDED_UP = 1 + 1e-9  # the advised depth is enough, not a rounding error short of it
 RING_INNER_SHARE = 0.85
 RING_LARGEST_MM = 32.0
 CUP_LARGEST_MM = 25.0
@@ -214,5 +215,5 @@ def seat_depth(situation: Situation, drive: Drive, torque: float, safety: float)
     wood = situation.wood
     mean = wood.perpendicular.typical if wood is not None else 0.0
     per_mm = tooth_bearing(situation, drive, 1.0, mean)
-    wanted = safety * torque / per_mm if per_mm > 0 else most
+    wanted = ROUNDED_UP * safety * torque / per_mm if per_mm > 0 else most
     return min(max(wanted, LEAST_SEAT_MM), most), most

@@ -1,0 +1,187 @@
+"""Jaws that close on the outside of the work, and jaws that open in a recess."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+from advisor.physics import jaws
+from advisor.reckoning.defects import defect_share
+from advisor.reckoning.holds import sizes, strengths
+from advisor.reckoning.holds.capacity import NOTHING, Capacity, Divisors, Job, Model
+from advisor.reckoning.holds.workmanship import Ends, workmanship
+
+DIVISORS = Divisors(1.5, 2.5)
+GIVEN_GRIP_SHARE = 0.8  # a stated grip is known to 20 %
+DOVETAIL = 1.25  # more moment from a dovetail seated in undamaged wood; memory
+CONTACT = 0.7  # share of the jaws that touches
+CONTACT_SOFT = 0.5
+CONTACT_OFF_CIRCLE = 0.3  # tenon off the jaws' true circle
+CIRCLE_SLACK = 0.04  # of the jaw circle; within it the jaws still touch fully
+CIRCLE_FAR = 0.20
+FOUR_PADS_MM2 = 4 * 20 * 25
+THREE_LINES_MM2 = 3 * 8 * 25
+DRILL_LINES_MM2 = 3 * 2 * 15
+RECESS_SHARE_OF_SPLIT = 0.5
+FLOOR_DEPTHS = 2.0  # a floor thicker than twice the depth helps no more
+
+
+class _Seat(NamedTuple):
+    """Gripped diameter and length in mm, radius of a shoulder on the jaws, share of the jaws that touches."""
+
+    diameter: float
+    length: float
+    shoulder: float | None
+    contact: float
+
+
+def grip(job: Job, model: Model) -> Ends:
+    """Sum of the radial jaw forces in N: the person's to 20 %, else a hand-tightened key."""
+    chuck = job.situation.case.hold.chuck
+    given = chuck.grip if chuck is not None else None
+    if given is not None and job.situation.case.hold.method in (None, job.method, "through-spindle"):
+        model.grade = "estimate"
+        return Ends(GIVEN_GRIP_SHARE * given, given)
+    usual = workmanship(job.method, "grip")
+    model.suppose("hold.chuck.grip", f"{usual.low:g} to {usual.typical:g} N", "tightened by hand; workmanship")
+    return usual
+
+
+def _circle_contact(job: Job, diameter: float, contact: float) -> float:
+    """Share that touches when the tenon is off the circle to which the jaws were ground; falls evenly to 0.3."""
+    chuck = job.situation.case.hold.chuck
+    circle = chuck.jaw_circle if chuck is not None else None
+    if circle is None:
+        return contact
+    off = (abs(diameter - circle) / circle - CIRCLE_SLACK) / (CIRCLE_FAR - CIRCLE_SLACK)
+    return contact - (contact - min(contact, CONTACT_OFF_CIRCLE)) * min(max(off, 0.0), 1.0)
+
+
+def _gripped(job: Job, length: float) -> float:
+    chuck = job.situation.case.hold.chuck
+    depth = chuck.jaw_depth if chuck is not None else None
+    reach = min(length, job.situation.body.length)
+    return reach if depth is None else min(reach, depth)
+
+
+def _seat(job: Job, model: Model) -> _Seat:
+    method = job.method
+    if method == "jaws-on-tenon":
+        diameter, length, shoulder = sizes.tenon(job, model)
+        return _Seat(diameter, _gripped(job, length), shoulder, _circle_contact(job, diameter, CONTACT))
+    if method == "long-jaws":
+        diameter, length = sizes.long_tenon(job, model)
+        return _Seat(diameter, _gripped(job, length), None, _circle_contact(job, diameter, CONTACT))
+    diameter = sizes.outside(job, model)
+    length = _gripped(job, sizes.OUTSIDE_GRIP_MM)
+    area = {
+        "four-jaw-independent": FOUR_PADS_MM2,
+        "three-jaw": THREE_LINES_MM2,
+        "drill-chuck": DRILL_LINES_MM2,
+    }.get(method)
+    if area is not None:
+        return _Seat(diameter, length, None, min(CONTACT, area / (math.pi * diameter * sizes.OUTSIDE_GRIP_MM)))
+    return _Seat(diameter, length, None, CONTACT_SOFT if method == "soft-jaws" else CONTACT)
+
+
+def outside(job: Job) -> Model:
+    """Jaws, collet or bushing closed on the outside.
+
+        F = min(grip, c·π·d·h·p);  T = µ·F·d/2;  P = µ·F
+        M = F·(h/12 + µ·d/π), on a shoulder at least µ·F·R_s; never more than the root stands
+
+    Crushing and the root where the strength is known. Source: derived; grip and contact from memory.
+    """
+    model = Model(DIVISORS)
+    seat = _seat(job, model)
+    usual = grip(job, model)
+    pressure = strengths.crushing(job.situation)
+    if pressure is None:
+        model.missing.append(("crushing in the jaws", "compressive strength of this material"))
+        return model
+    bending = strengths.root(job.situation)
+    rub = strengths.friction(job.situation)
+    stands = jaws.jaw_crush_force(diameter=seat.diameter, length=seat.length, strength=1.0, contact=seat.contact)
+    unit_root = jaws.tenon_root_moment(diameter=seat.diameter, strength=1.0)
+    unit_torque = jaws.jaw_torque(friction=1.0, grip=1.0, diameter=seat.diameter)
+    dovetail = DOVETAIL if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
+    if bending is None:
+        model.missing.append(("the root of the tenon", "tensile strength of this material"))
+    ends = []
+    for end in (0, 1):
+        force = min(usual[end], stands * pressure[end])
+        moment = _moment(rub[end], force, seat, dovetail)
+        if bending is not None:
+            moment = min(moment, unit_root * bending[end])
+        ends.append(Capacity(unit_torque * rub[end] * force, moment, rub[end] * force))
+    model.low, model.typical = ends
+    return model
+
+
+def _moment(rub: float, force: float, seat: _Seat, dovetail: float) -> float:
+    if seat.shoulder is None:
+        return jaws.jaw_moment(friction=rub, grip=force, diameter=seat.diameter, length=seat.length)
+    return dovetail * jaws.jaw_moment(
+        friction=rub, grip=force, diameter=seat.diameter, length=seat.length, shoulder_radius=seat.shoulder
+    )
+
+
+def recess(job: Job) -> Model:
+    """Jaws opened in a recess: half the force that splits the rim, never more than hand-snug.
+
+        T = µ·F·d/2;  M = 1.25·µ·F·d/2;  P = µ·F
+
+    The depth counts with as much of the floor as is twice the depth; a floor nobody stated counts for nothing.
+    Source: thick ring, derived; shares from memory.
+    """
+    model = Model(DIVISORS)
+    diameter, depth, outer = sizes.recess(job, model)
+    usual = grip(job, model)
+    tension = strengths.splitting(job.situation)
+    if tension is None:
+        model.missing.append(("splitting of the recess", "tensile strength of this material"))
+        return model
+    floor = job.situation.case.work.floor
+    if floor is None:
+        model.suppose("work.floor", "not counted", "the floor under the recess was not given")
+    if outer <= diameter:
+        model.low = model.typical = NOTHING
+        return model
+    splits = jaws.recess_force(
+        diameter=diameter,
+        depth=depth + min(floor or 0.0, FLOOR_DEPTHS * depth),
+        outside_diameter=outer,
+        tension_perpendicular=1.0,
+    )
+    rub = strengths.friction(job.situation)
+    ends = []
+    for end in (0, 1):
+        force = min(usual[end], RECESS_SHARE_OF_SPLIT * splits * tension[end])
+        torque = jaws.jaw_torque(friction=rub[end], grip=force, diameter=diameter)
+        ends.append(Capacity(torque, DOVETAIL * torque, rub[end] * force))
+    model.low, model.typical = ends
+    return model
+
+
+def buttons(job: Job) -> Model:
+    """Wide jaws with rubber buttons round the rim.
+
+        T = µ·F·D/2;  M = F/2·(h/12 + µ·D/π), h = 10 mm;  P = µ·F
+
+    Source: derived; pinch and friction from memory.
+    """
+    model = Model(DIVISORS)
+    diameter = job.situation.body.diameter
+    model.size = diameter
+    pinch = workmanship(job.method, "grip")
+    rub = workmanship(job.method, "friction")
+    model.suppose("pinch of the buttons", f"{pinch.low:g} to {pinch.typical:g} N", "tightened by hand; workmanship")
+    ends = []
+    for end in (0, 1):
+        torque = jaws.jaw_torque(friction=rub[end], grip=pinch[end], diameter=diameter)
+        moment = jaws.jaw_moment(
+            friction=rub[end], grip=pinch[end], diameter=diameter, length=sizes.BUTTON_HEIGHT_MM
+        )
+        ends.append(Capacity(torque, moment / 2, rub[end] * pinch[end]))
+    model.low, model.typical = ends
+    return model
