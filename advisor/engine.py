@@ -17,14 +17,14 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any, NamedTuple, Protocol
 
-from advisor.rulebook import UNKNOWN, Among, Book, Compare, Equal, Reads, Rule, Test, Value, rounded
+from advisor.rulebook import UNKNOWN, Among, Book, BookError, Compare, Equal, Reads, Rule, Test, Value
 from advisor.rulebook.conditions import FIGURES, LONGEST_WORD
 
 BUILD_COMMAND = "CPPFLAGS='-DPyEval_CallObject=PyObject_CallObject' pip install --no-cache-dir durable_rules"
 REQUEST = "q"
 RULES_PER_SET = 48
 BRANCHES_PER_SET = 300
-KEYS_PER_FACT = 200
+KEYS_PER_KIND = 200
 SIGNS = {"below": "$lt", "at_most": "$lte", "above": "$gt", "at_least": "$gte"}
 NO_HOST = None
 
@@ -105,7 +105,12 @@ def _durable() -> Any:
 
 
 def plain(number: float) -> str:
-    """A finite number to nine significant figures without exponent: the engine misreads 1e-05 and 1e+16."""
+    """A number to nine significant figures without exponent: the engine misreads 1e-05 and 1e+16.
+
+    Raises ValueError for nan and the infinities.
+    """
+    if not math.isfinite(number):
+        raise ValueError(f"{number!r} is not finite")
     text = f"{number:.{FIGURES}g}"
     if "e" in text:
         places = FIGURES - 1 - int(text.partition("e")[2])
@@ -144,6 +149,8 @@ def definition(rule: Rule, types: Mapping[str, Reads]) -> tuple[Definition, int]
         found, branches = _branches(key, test, types[key])
         parts += found
         most = max(most, branches)
+    if most > BRANCHES_PER_SET:
+        raise BookError(f"rule {rule.name}: one_of() with {most} values; the engine bears {BRANCHES_PER_SET}")
     return {"all": [{"m": {"$and": parts}}]}, most
 
 
@@ -224,6 +231,9 @@ class _RuleSet:
 def _sets(book: Book, trace: _Trace) -> dict[str, list[_RuleSet]]:
     """Rule sets by kind, each well below what the engine bears."""
     parts: dict[str, list[list[tuple[int, Definition]]]] = {kind: [] for kind in book.kinds}
+    for kind, keys in book.kinds.items():
+        if len(keys) > KEYS_PER_KIND:
+            raise BookError(f"the rules read {len(keys)} keys of {kind}; the engine bears {KEYS_PER_KIND}")
     room: dict[str, int] = {}
     for place, rule in enumerate(book.rules):
         body, branches = definition(rule, book.types)
@@ -252,6 +262,9 @@ class Engine:
         """Build the rule sets. Raises EngineMissing, or BookError for a rule the engine must not be given."""
         self.book = book
         self._trace = _Trace()
+        self._texts = {
+            kind: tuple(key for key in sorted(keys) if book.types[key] == "text") for kind, keys in book.kinds.items()
+        }
         with _gate:
             self._sets = _sets(book, self._trace)
 
@@ -289,32 +302,40 @@ class Engine:
         keys = self.book.kinds.get(fact.kind)
         if keys is None:
             raise UnreadFact(f"no rule reads facts of the kind {fact.kind!r}; known: {', '.join(self.book.kinds)}")
-        if len(keys) > KEYS_PER_FACT:
-            raise BadFact(f"the rules read {len(keys)} keys of {fact.kind}; the engine bears {KEYS_PER_FACT}")
-        parts = [f'"sid":"{REQUEST}"', f'"id":"f{number}"', f'"kind":{json.dumps(fact.kind)}']
-        for key, value in fact.values.items():
-            reads = self.book.types.get(key, "either")
-            clean = _clean(fact.kind, key, value, reads)
+        types, values = self.book.types, fact.values
+        parts = [f'"sid":"{REQUEST}","id":"f{number}","kind":"{fact.kind}"']
+        for key, value in values.items():
+            try:
+                clean = _clean(value, types.get(key, "either"))
+            except BadFact as error:
+                raise BadFact(f"{fact.kind}.{key} = {value!r}: {error}") from None
             if key in keys:
                 parts.append(f'"{key}":{clean}')
-        parts += [f'"{key}":"{UNKNOWN}"' for key in sorted(keys - fact.values.keys()) if self.book.types[key] == "text"]
+        parts += [f'"{key}":"{UNKNOWN}"' for key in self._texts[fact.kind] if key not in values]
         return "{" + ",".join(parts) + "}"
 
 
-def _clean(kind: str, key: str, value: object, reads: Reads) -> str:
+@lru_cache(maxsize=1024)
+def _word(text: str) -> str:
+    """A text as the engine reads it. Raises BadFact."""
+    if not text.strip() or not text.isprintable() or len(text) > LONGEST_WORD:
+        raise BadFact(f"a word has 1 to {LONGEST_WORD} printable characters")
+    return json.dumps(text, ensure_ascii=False)
+
+
+def _clean(value: object, reads: Reads) -> str:
     """A value as the engine reads it. Raises BadFact."""
     if isinstance(value, bool):
         value = "yes" if value else "no"
     if isinstance(value, str):
         if reads == "number":
-            raise BadFact(f"{kind}.{key} = {value!r}: the rules read a number here")
-        if not value.strip() or not value.isprintable() or len(value) > LONGEST_WORD:
-            raise BadFact(f"{kind}.{key} = {value!r}: a word has 1 to {LONGEST_WORD} printable characters")
-        return json.dumps(value, ensure_ascii=False)
+            raise BadFact("the rules read a number here")
+        return _word(value)
     if not isinstance(value, (int, float)):
-        raise BadFact(f"{kind}.{key} = {value!r}: a fact is flat, its values are texts or numbers")
+        raise BadFact("a fact is flat, its values are texts or numbers")
     if reads == "text":
-        raise BadFact(f"{kind}.{key} = {value!r}: the rules read a text here")
-    if not math.isfinite(value):
-        raise BadFact(f"{kind}.{key} = {value!r}: a number must be finite; leave it out where there is none")
-    return plain(rounded(value))
+        raise BadFact("the rules read a text here")
+    try:
+        return plain(float(value))
+    except (ValueError, OverflowError):
+        raise BadFact("a number must be finite and fit a float; leave it out where there is none") from None
