@@ -1,0 +1,79 @@
+"""The tail center that cannot split the work: a cup, or a cone too blunt to wedge."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import atan, pi, radians, tan
+
+from advisor.centers.make_inputs import Making
+
+FRICTION = 0.20
+"""Steel on wood at its lowest, which opens a cone most (memory)."""
+LIP_HEIGHT = 1.25
+LIP_ANGLE = 60.0
+PIN = 2.0
+ROOT_RADIUS = 0.5
+RING = (10.0, 16.0)
+"""Lip height, lip angle, pin, root radius and ring of a cup, mm and degrees (common practice, no source)."""
+BLUNT = 120.0
+"""Included angle of a cone that hardly opens the wood, degrees (common practice, no source)."""
+FAIR_SHARE = 1.2
+"""Divisor on the crushing of a ring in even wood (memory)."""
+
+
+@dataclass(frozen=True)
+class TailCenter:
+    """Numbers of a tail center: kind, ring diameter, crushing thrust, share of the thrust that opens the work."""
+
+    kind: str
+    ring: float
+    crush_thrust: float | None
+    opening_share: float
+    steps: tuple[str, ...]
+
+    def as_dict(self) -> dict[str, object]:
+        return {
+            "kind": self.kind,
+            "ring_mm": self.ring,
+            "lip_angle_deg": LIP_ANGLE if self.kind == "cup" else None,
+            "lip_height_mm": LIP_HEIGHT if self.kind == "cup" else None,
+            "pin_mm": PIN,
+            "cone_angle_deg": BLUNT if self.kind == "cone" else None,
+            "crush_thrust_n": self.crush_thrust,
+            "opening_share": self.opening_share,
+            "opening_share_60": opening_share(60.0),
+            "steps": list(self.steps),
+        }
+
+
+def opening_share(included: float) -> float:
+    """Force that pulls the two halves of the end apart, as a share of the thrust: 1/(π·tan(α + φ)), tan φ = 0.20."""
+    return 1 / (pi * tan(radians(included / 2) + atan(FRICTION)))
+
+
+def tail_center(making: Making) -> TailCenter:
+    """Cup or blunt cone sized for the smallest end: ring at most 0.6 of it, 10 to 16 mm where there is room."""
+    end = work_end(making)
+    ring = min(max(RING[0], 0.4 * end), RING[1], 0.6 * end)
+    if making.tail == "cone":
+        share = opening_share(BLUNT)
+        steps = (
+            f"Turn a cone of {BLUNT:g} deg included, {ring:.0f} mm across its base, flat tip of {PIN:g} mm; polish it.",
+            f"It opens the end with {share:.0%} of the thrust; a 60 deg point does with {opening_share(60):.0%}.",
+            "Never deeper than its base: a shoulder behind the cone stops it.",
+        )
+        return TailCenter("cone", ring, None, share, steps)
+    width = 2 * LIP_HEIGHT * tan(radians(LIP_ANGLE / 2))
+    crush = pi * ring * width * making.wanted.end_strength / FAIR_SHARE
+    steps = (
+        f"Turn a ring {ring:.0f} mm in diameter with a lip of {LIP_ANGLE:g} deg included, {LIP_HEIGHT:g} mm high, its "
+        f"root rounded {ROOT_RADIUS:g} mm so that it does not punch out a plug.",
+        f"A pin stands {PIN:g} mm proud of the lip to find the center; make it removable for thin ends.",
+        f"The ring bears: outside it nothing is wedged apart. It crushes at about {crush:.0f} N.",
+    )
+    return TailCenter("cup", ring, crush, 0.0, steps)
+
+
+def work_end(making: Making) -> float:
+    """The smallest end to be driven; twice the head where not given (head a quarter to a half of the end)."""
+    return making.work_end if making.work_end is not None else 2 * making.wanted.diameter

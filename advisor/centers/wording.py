@@ -1,0 +1,28 @@
+"""Lengths as a machinist reads them: four places of inches, three of millimeters."""
+
+from __future__ import annotations
+
+from advisor.units import System
+
+MM_PER_INCH = 25.4
+
+
+def length(mm: float, system: System) -> str:
+    """A length with its unit, to a tenth of a thousandth of an inch or a micron."""
+    return f"{place(mm, system)} {'in' if system is System.INCH else 'mm'}"
+
+
+def place(mm: float, system: System) -> str:
+    """A place on the readout, without its unit; never `-0`."""
+    value, digits = (mm / MM_PER_INCH, 4) if system is System.INCH else (mm, 3)
+    text = f"{value:.{digits}f}"
+    return text.removeprefix("-") if float(text) == 0 else text
+
+
+def small_step(system: System) -> float:
+    """The least step a shop talks about: a thousandth of an inch, or two hundredths of a millimeter (mm)."""
+    return 0.001 * MM_PER_INCH if system is System.INCH else 0.02
+
+
+def angle(degrees: float | None) -> str:
+    return "none" if degrees is None else f"{degrees:.1f} deg"

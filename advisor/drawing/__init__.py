@@ -1,0 +1,1 @@
+"""Drawings: shapes, their writers for SVG and DXF R12, and the views of a drive center."""

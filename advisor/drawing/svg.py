@@ -1,0 +1,78 @@
+"""SVG writer: views placed on a page in millimeters, readable in black and white."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from xml.sax.saxutils import escape, quoteattr
+
+from advisor.drawing.shapes import TEXT_HEIGHT, Arc, Circle, Fill, Line, Point, Shape, Text, View
+
+PENS = {
+    "edge": "stroke='#000' stroke-width='0.5'",
+    "thin": "stroke='#000' stroke-width='0.18'",
+    "hidden": "stroke='#000' stroke-width='0.3' stroke-dasharray='2 1'",
+    "center": "stroke='#000' stroke-width='0.18' stroke-dasharray='6 1.2 1 1.2'",
+    "cutter": "stroke='#000' stroke-width='0.3' stroke-dasharray='4 1'",
+}
+TONES = {"steel": "#d9d9d9", "back": "#ececec", "land": "#4d4d4d", "paper": "#fff"}
+
+
+@dataclass(frozen=True)
+class Placed:
+    """A view on the page: the page point (mm, from the top left) where its model origin comes to lie."""
+
+    view: View
+    origin: Point
+
+    def at(self, point: Point) -> str:
+        """A model point as page coordinates `x,y`."""
+        scale = self.view.scale
+        return f"{self.origin[0] + point[0] * scale:.4f},{self.origin[1] - point[1] * scale:.4f}"
+
+
+def write_svg(title: str, placed: Sequence[Placed], notes: Sequence[Text], width: float, height: float) -> str:
+    """The whole page as SVG text; `notes` are placed in page mm from the top left. All lettering is escaped."""
+    parts = [
+        "<?xml version='1.0' encoding='UTF-8'?>",
+        f"<svg xmlns='http://www.w3.org/2000/svg' width='{width:g}mm' height='{height:g}mm' "
+        f"viewBox='0 0 {width:g} {height:g}' role='img' aria-label={quoteattr(title)}>",
+        f"<title>{escape(title)}</title>",
+        f"<rect width='{width:g}' height='{height:g}' fill='#fff'/>",
+        "<g fill='none' stroke-linecap='round' stroke-linejoin='round' "
+        f"font-family='Helvetica, Arial, sans-serif' font-size='{TEXT_HEIGHT}'>",
+    ]
+    for item in placed:
+        parts.append(f"<g aria-label={quoteattr(item.view.title)}>")
+        parts += [_shape(item, shape) for shape in item.view.plain()]
+        parts.append("</g>")
+    parts += [_text(f"{note.at[0]:.3f},{note.at[1]:.3f}", note) for note in notes]
+    return "\n".join([*parts, "</g>", "</svg>", ""])
+
+
+def _shape(item: Placed, shape: Shape) -> str:
+    scale = item.view.scale
+    if isinstance(shape, Line):
+        (x1, y1), (x2, y2) = (item.at(p).split(",") for p in (shape.start, shape.end))
+        return f"<line x1='{x1}' y1='{y1}' x2='{x2}' y2='{y2}' {PENS[shape.pen]}/>"
+    if isinstance(shape, Circle):
+        x, y = item.at(shape.center).split(",")
+        return f"<circle cx='{x}' cy='{y}' r='{shape.radius * scale:.4f}' {PENS[shape.pen]}/>"
+    if isinstance(shape, Arc):
+        ends = shape.points(1)
+        reach = f"{shape.radius * scale:.4f}"
+        large = 1 if shape.end - shape.start > 180 else 0
+        return f"<path d='M{item.at(ends[0])} A{reach},{reach} 0 {large} 0 {item.at(ends[1])}' {PENS[shape.pen]}/>"
+    if isinstance(shape, Fill):
+        return f"<polygon points='{' '.join(item.at(p) for p in shape.points)}' fill='{TONES[shape.tone]}'/>"
+    if isinstance(shape, Text):
+        return _text(item.at(shape.at), shape)
+    raise TypeError(f"{type(shape).__name__} is taken apart before it is written")
+
+
+def _text(at: str, text: Text) -> str:
+    x, y = at.split(",")
+    weight = " font-weight='bold'" if text.bold else ""
+    # the white rim keeps numbers legible where they cross a line
+    rim = "fill='#000' stroke='#fff' stroke-width='0.9' paint-order='stroke'"
+    return f"<text x='{x}' y='{y}' text-anchor='{text.anchor}' {rim}{weight}>{escape(text.text)}</text>"
