@@ -197,7 +197,27 @@ def test_reverse_mirrors_y_and_the_index() -> None:
     for a, b in zip(forward["settings"], back["settings"], strict=True):
         assert (b["y_mm"], b["z_mm"], b["index_deg"]) == (-a["y_mm"], a["z_mm"], -a["index_deg"])
     assert back["land_od_mm"] == forward["land_od_mm"]
-    assert [m["z_mm"] for m in back["schedule"]] == [m["z_mm"] for m in forward["schedule"]]
+    for a, b in zip(forward["schedule"], back["schedule"], strict=True):
+        assert (b["x_mm"], b["z_mm"]) == (a["x_mm"], a["z_mm"])
+        assert (b["y_mm"] is None) == (a["y_mm"] is None)
+        assert a["y_mm"] is None or b["y_mm"] == -a["y_mm"]
+
+
+@pytest.mark.parametrize(
+    ("teeth", "rotation", "sense"),
+    [
+        ("3", "forward", "from +Z toward +Y"),
+        ("3", "reverse", "from +Y toward +Z"),
+        ("6", "forward", "from +Y toward +Z"),
+        ("6", "reverse", "from +Z toward +Y"),
+    ],
+)
+def test_the_blank_turns_against_the_pocket(teeth: str, rotation: str, sense: str) -> None:
+    """Three teeth: the second pocket lies 30 deg from +Y toward +Z, so the blank is turned the other way."""
+    answer = asked(teeth=teeth, hole="0.6 in", cutter="3/8 in", depth="0.1 in", rotation=rotation)
+    moves = [m["text"] for m in answer["schedule"] if m["setting"] == "B" and m["action"] == "index"]
+    assert moves
+    assert all("turn the blank 30 deg " + sense in text for text in moves)
 
 
 # --- warnings

@@ -57,12 +57,13 @@ def test_every_row_names_known_sources() -> None:
 
 
 def test_reaming_is_half_the_drilling_speed_from_a_third_to_two_thirds() -> None:
-    speeds = {s["operation"]: s for s in planned(metal="303", lathe="industrial")["speeds"]}
+    speeds = {s["operation"]: s for s in planned(metal="12L14", lathe="industrial")["speeds"]}
     drill, ream = speeds["drilling"], speeds["reaming"]
+    assert drill["speed_m_min"] == pytest.approx(120 * 0.3048)
     assert ream["speed_m_min"] == pytest.approx(drill["speed_m_min"] / 2)
     surface = pi * ream["diameter_mm"] / 1000
     assert ream["rpm_low"] * surface == pytest.approx(drill["speed_m_min"] / 3)
-    assert ream["rpm_high"] * surface == pytest.approx(drill["speed_m_min"] * 2 / 3)
+    assert ream["rpm_high"] * surface == pytest.approx(130 * 0.3048 * 2 / 3)
 
 
 def test_a_light_lathe_starts_slower() -> None:

@@ -74,16 +74,20 @@ def test_every_kind_of_center_reads_back_as_release_12(changes: dict[str, str]) 
     assert {round(r, 6) for r in (center.outer_radius, center.hole_radius, center.cutter_radius)} <= circles
 
 
-def test_land_on_the_drawing_is_the_land_of_the_answer() -> None:
-    """In the end view the land of the first tooth lies between two level lines right of the hole."""
-    answer = answered()
+@pytest.mark.parametrize(("rotation", "side"), [("forward", 1), ("reverse", -1)])
+def test_land_on_the_drawing_is_the_land_of_the_answer(rotation: str, side: int) -> None:
+    """In the end view the land of the first tooth hangs under a level line beside the hole: right of it, or left of it
+    where the work turns the other way."""
+    answer = answered(rotation=rotation)
     lines = [
         line
         for line in read(dxf(answer.answer)).modelspace().query('LINE[layer=="EDGE"]')
-        if line.dxf.start.y == pytest.approx(line.dxf.end.y) and 3 < min(line.dxf.start.x, line.dxf.end.x) < 12
+        if line.dxf.start.y == pytest.approx(line.dxf.end.y)
+        and all(3 < side * point.x < 13 for point in (line.dxf.start, line.dxf.end))
     ]
     heights = sorted({round(line.dxf.start.y, 6) for line in lines if abs(line.dxf.start.y) < 1})
     assert len(heights) == 2
+    assert heights[1] == pytest.approx(0, abs=1e-6)
     assert heights[1] - heights[0] == pytest.approx(answer.as_dict()["land_od_mm"], abs=2e-4)
 
 
