@@ -195,9 +195,9 @@ class Formula(Generic[P]):
         reason: str | None = None
         also: Also = {}
         try:
-            value = self._function(*args, **kwargs)
-            if self.spec.also is not None:
-                also = self.spec.also(**filled)
+            found = self._function(*args, **kwargs)
+            also = self.spec.also(**filled) if self.spec.also is not None else {}
+            value = found
         except NoAnswer as no_answer:
             reason = no_answer.reason
         return Figure(

@@ -87,9 +87,8 @@ class Unit:
         from advisor import units
 
         kind: units.Kind = getattr(units, self.kind)
-        bare = units.System.METRIC if self.kind == "RPM" else None  # the input's own name says the unit
         try:
-            value = units.parse(text, kind, bare)
+            value = units.parse(text, kind)
         except units.UnitError as fault:
             raise FigureInputError(name, text, str(fault)) from None
         return units.convert(value, kind, self.convert_to) if self.convert_to else value
