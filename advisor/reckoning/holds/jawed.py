@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import NamedTuple
 
 from advisor.physics import jaws
@@ -84,6 +85,25 @@ def _seat(job: Job, model: Model) -> _Seat:
     return _Seat(diameter, length, None, CONTACT_SOFT if method == "soft-jaws" else CONTACT)
 
 
+@lru_cache(maxsize=256)
+def _per_strength(seat: _Seat) -> tuple[float, float]:
+    """Grip in N that crushes the seat and moment in N·m that breaks its root, each at 1 MPa."""
+    crushes = jaws.jaw_crush_force(diameter=seat.diameter, length=seat.length, strength=1.0, contact=seat.contact)
+    return crushes, jaws.tenon_root_moment(diameter=seat.diameter, strength=1.0)
+
+
+@lru_cache(maxsize=256)
+def _per_grip(rub: float, seat: _Seat) -> tuple[float, float]:
+    """Torque and moment in N·m for each newton of grip."""
+    torque = jaws.jaw_torque(friction=rub, grip=1.0, diameter=seat.diameter)
+    if seat.shoulder is None:
+        return torque, jaws.jaw_moment(friction=rub, grip=1.0, diameter=seat.diameter, length=seat.length)
+    moment = jaws.jaw_moment(
+        friction=rub, grip=1.0, diameter=seat.diameter, length=seat.length, shoulder_radius=seat.shoulder
+    )
+    return torque, moment
+
+
 def outside(job: Job) -> Model:
     """Jaws, collet or bushing closed on the outside.
 
@@ -101,29 +121,20 @@ def outside(job: Job) -> Model:
         return model
     bending = strengths.root(job.situation)
     rub = strengths.friction(job.situation)
-    stands = jaws.jaw_crush_force(diameter=seat.diameter, length=seat.length, strength=1.0, contact=seat.contact)
-    unit_root = jaws.tenon_root_moment(diameter=seat.diameter, strength=1.0)
-    unit_torque = jaws.jaw_torque(friction=1.0, grip=1.0, diameter=seat.diameter)
+    stands, unit_root = _per_strength(seat)
     dovetail = DOVETAIL if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
     if bending is None:
         model.missing.append(("the root of the tenon", "tensile strength of this material"))
     ends = []
     for end in (0, 1):
         force = min(usual[end], stands * pressure[end])
-        moment = _moment(rub[end], force, seat, dovetail)
+        torque, moment = _per_grip(rub[end], seat)
+        moment *= dovetail * force
         if bending is not None:
             moment = min(moment, unit_root * bending[end])
-        ends.append(Capacity(unit_torque * rub[end] * force, moment, rub[end] * force))
+        ends.append(Capacity(torque * force, moment, rub[end] * force))
     model.low, model.typical = ends
     return model
-
-
-def _moment(rub: float, force: float, seat: _Seat, dovetail: float) -> float:
-    if seat.shoulder is None:
-        return jaws.jaw_moment(friction=rub, grip=force, diameter=seat.diameter, length=seat.length)
-    return dovetail * jaws.jaw_moment(
-        friction=rub, grip=force, diameter=seat.diameter, length=seat.length, shoulder_radius=seat.shoulder
-    )
 
 
 def recess(job: Job) -> Model:

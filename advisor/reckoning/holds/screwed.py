@@ -56,6 +56,7 @@ def _divisors(situation: Situation) -> Divisors:
     return DIVISORS_SIDE if situation.side_grain else DIVISORS_END
 
 
+@lru_cache(maxsize=256)
 def group_moment(withdrawal: float, count: int, circle: float, plate: float) -> float:
     """Tipping moment in N·m of screws evenly on a circle, at the worst turn of the plate; mm and N.
 

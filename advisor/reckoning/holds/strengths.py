@@ -12,7 +12,6 @@ FRICTION_WET = Ends(0.15, 0.30)  # wet, oily or waxy wood; memory
 CRUSH_DIVISOR = 1.2
 SHEAR_SHARE = 0.7  # of the wood's shear strength, beside a glue line; memory
 ALL_ROUND_FORMS = frozenset({"sphere", "ring"})
-CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 
 
 def stays(situation: Situation) -> bool:

@@ -21,8 +21,8 @@ def _kind(job: Job, model: Model) -> str:
     if job.method == "double-sided-tape":
         return "tape"
     given = job.situation.case.hold.glue
-    if given is not None and given.kind is not None:
-        return given.kind
+    if given is not None and given.kind not in (None, "other"):
+        return str(given.kind)
     model.suppose("hold.glue.kind", UNNAMED_ADHESIVE, "the weakest of those in use")
     return UNNAMED_ADHESIVE
 

@@ -18,11 +18,10 @@ class Ends(NamedTuple):
 
 
 class Adhesive(NamedTuple):
-    """Shear strength in MPa, opening strength as a share of it, and the temperature in °C that a bond survives."""
+    """Shear strength in MPa, and opening strength as a share of it."""
 
     shear: Ends
     peel: float
-    heat_cap: float
 
 
 SIZES_TABLE = Table(
@@ -69,9 +68,7 @@ def workmanship(method: str, name: str) -> Ends:
 @lru_cache(maxsize=1)
 def _adhesives() -> dict[str, Adhesive]:
     return {
-        row.text("kind"): Adhesive(
-            Ends(row.number("shear_low"), row.number("shear_typical")), row.number("peel"), row.number("heat_cap")
-        )
+        row.text("kind"): Adhesive(Ends(row.number("shear_low"), row.number("shear_typical")), row.number("peel"))
         for row in load(ADHESIVES_TABLE)
     }
 

@@ -1,0 +1,125 @@
+"""Case -> advice: two engine requests, first the holds, then everything else."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from advisor import facts as fact_of
+from advisor import verdicts
+from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge
+from advisor.engine import Engine, Fact, Fires, Ruling
+from advisor.models import hazards
+from advisor.models.case import Case
+from advisor.reckoning import holds
+from advisor.reckoning.slender import slender_bar
+from advisor.reckoning.speed import Speed, speed
+from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
+from advisor.rulebook import Effect, load_book
+from advisor.situation import Situation, settle
+
+MOUNT_VERDICT = {
+    Effect.WITH_CARE: "go-with-care",
+    Effect.ASK_FIRST: "ask-first",
+    Effect.DO_NOT_MOUNT: "do-not-mount",
+}
+
+
+@dataclass(frozen=True)
+class Advice:
+    """Everything that was worked out and decided for one case, before anybody shows it."""
+
+    situation: Situation
+    judgement: Judgement
+    used: JudgedHold
+    thrust: Thrust | None
+    speed: Speed
+    rulings: tuple[Ruling, ...]
+    facts: tuple[Fact, ...]
+    verdict: str
+
+    @property
+    def fired(self) -> tuple[Ruling, ...]:
+        """Every ruling in the order it came: holds first, then the rest."""
+        return self.judgement.rulings + self.rulings
+
+    @property
+    def window(self) -> str:
+        """open, narrow, empty or not-used, as the rules decided."""
+        if self.thrust is None:
+            return "not-used"
+        return verdicts.worst(
+            ("open", "narrow", "empty"), (ruling.rule.window for ruling in self.rulings if ruling.rule.window)
+        )
+
+
+@lru_cache(maxsize=1)
+def default_engine() -> Engine:
+    """The engine over the rule book of this package, built once."""
+    return Engine(load_book())
+
+
+def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:
+    between = used.method in BETWEEN_CENTERS
+    if not used.figures.tail_up and not between:
+        return None
+    if not situation.lathe.tailstock:
+        return None
+    return thrust_window(situation, used.method, used.rpm)
+
+
+def _hazards(situation: Situation) -> list[Fact]:
+    """What is known against this wood's dust; only wood names are looked up."""
+    if situation.wood is None:
+        return []
+    names = {situation.case.work.material, *situation.names}
+    reacted = situation.case.person.reacted_before or ()
+    kin = any(hazards.cross_reactions(name, *names) for name in reacted)
+    return [fact_of.hazard(situation, entry, kin) for entry in hazards.for_species(*names)]
+
+
+def _facts(
+    situation: Situation, judgement: Judgement, used: JudgedHold, thrust: Thrust | None, rate: Speed
+) -> list[Fact]:
+    tail_up = used.figures.tail_up
+    found = [
+        fact_of.blank(situation),
+        fact_of.machine(situation, tail_up, rate),
+        fact_of.person(situation),
+        fact_of.speed_fact(situation, rate),
+        fact_of.slender(situation, slender_bar(situation, thrust is not None and thrust.between, tail_up)),
+    ]
+    if situation.material is not None:
+        found.append(fact_of.material(situation.material))
+    found += _hazards(situation)
+    if thrust is not None:
+        found.append(fact_of.thrust(situation, thrust))
+    best = judgement.holds[0]
+    words = {
+        "method": used.method.replace("-", " "),
+        "best": best.method.replace("-", " "),
+        "reason": next((r.text for r in used.rulings if r.rule.effect in (Effect.REFUSE, Effect.NOT_ADVISED)), ""),
+    }
+    found.append(fact_of.choice(situation, used.verdict, best.verdict, words))
+    return found
+
+
+def advise(case: Case, engine: Fires | None = None) -> Advice:
+    """Settle the case, judge the holds, work out thrust and speed for the hold in use, and let the rules decide.
+
+    Raises nothing of its own for a valid case; what could not be worked out is in the situation's gaps.
+    """
+    engine = engine if engine is not None else default_engine()
+    situation = settle(case)
+    judgement = judge(situation, engine)
+    chosen = implied_method(situation)
+    used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
+    thrust = _thrust_of(situation, used)
+    rate = speed(situation, used.method, used.figures.tail_up, holds.hold_speed(situation, used.method), thrust)
+    facts = _facts(situation, judgement, used, thrust, rate)
+    rulings = tuple(engine.run(facts))
+    verdict = verdicts.worst(
+        verdicts.MOUNT,
+        (MOUNT_VERDICT[ruling.rule.effect] for ruling in rulings if ruling.rule.effect in MOUNT_VERDICT),
+    )
+    return Advice(situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict)

@@ -1,0 +1,277 @@
+"""Advice -> the answer of the interface: plain dictionaries, values unrounded."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Mapping
+from typing import Any
+
+from advisor.advice.advise import Advice
+from advisor.advice.judge import JudgedHold
+from advisor.advice.tools import tool_of
+from advisor.engine import Ruling
+from advisor.reckoning.thrust import Thrust
+from advisor.reckoning.way_up import Rung, balance_of, steps
+from advisor.rulebook import Effect
+from advisor.sources import source
+
+SCHEMA = "1"
+VERDICT_RANK = {Effect.DO_NOT_MOUNT: 0, Effect.ASK_FIRST: 1, Effect.WITH_CARE: 2}
+
+
+def basis_of(ruling: Ruling) -> str:
+    """The sources of a ruling as a person reads them."""
+    return "; ".join(source(key).title for key in ruling.rule.basis)
+
+
+def _unique(entries: Iterable[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The entries without those whose text was said already, in their order."""
+    first: dict[str, dict[str, Any]] = {}
+    for entry in entries:
+        first.setdefault(entry["text"], entry)
+    return list(first.values())
+
+
+def reasons(advice: Advice) -> list[dict[str, Any]]:
+    """Why the verdict, worst first."""
+    found = [ruling for ruling in advice.rulings if ruling.rule.effect in VERDICT_RANK]
+    found.sort(key=lambda ruling: (VERDICT_RANK[ruling.rule.effect], not ruling.rule.hard))
+    return _unique(
+        {"rule": entry.rule.name, "text": entry.text, "basis": basis_of(entry), "do": entry.remedy} for entry in found
+    )
+
+
+def cautions(advice: Advice) -> list[dict[str, Any]]:
+    """The cautions of every turner and those the case earns."""
+    found = [ruling for ruling in advice.rulings if ruling.rule.effect is Effect.CAUTION]
+    return _unique({"text": entry.text, "rule": entry.rule.name, "basis": basis_of(entry)} for entry in found)
+
+
+def checks(advice: Advice) -> list[str]:
+    """What to do before the switch, as the rules ask for it."""
+    found = [entry.text for entry in advice.rulings if entry.rule.effect is Effect.CHECK]
+    return list(dict.fromkeys(found))
+
+
+def notes(advice: Advice) -> list[str]:
+    """Remarks that change nothing and help."""
+    found = [entry.text for entry in advice.rulings if entry.rule.effect is Effect.NOTE]
+    return list(dict.fromkeys(found))
+
+
+def one_hold(hold: JudgedHold, rank: int, changes: Iterable[str]) -> dict[str, Any]:
+    """One method as it stands in the ranking."""
+    grounds = [{"rule": entry.rule.name, "text": entry.text} for entry in hold.rulings if entry.text]
+    return {
+        "method": hold.method,
+        "verdict": hold.verdict,
+        "rank": rank,
+        "margins": [
+            {
+                "name": margin.name,
+                "have": margin.have,
+                "need": margin.need,
+                "unit": margin.unit,
+                "ratio": margin.ratio,
+                "grade": margin.grade,
+            }
+            for margin in hold.figures.margins
+            if math.isfinite(margin.ratio)
+        ],
+        "grounds": grounds,
+        "would_change": list(changes),
+        "sizes": {key: value for key, value in hold.figures.sizes.items() if value is not None},
+        "tail": "up" if hold.figures.tail_up else "away",
+        "low": hold.figures.low,
+        "typical_over_divisor": None if hold.figures.typical is None else hold.figures.typical / hold.figures.divisor,
+    }
+
+
+def holding(advice: Advice, changes: Callable[[str], list[str]]) -> list[dict[str, Any]]:
+    """All methods judged, the chosen one first, then best first."""
+    ordered = [advice.used, *(hold for hold in advice.judgement.holds if hold is not advice.used)]
+    found = []
+    for rank, hold in enumerate(ordered, 1):
+        entry = one_hold(hold, rank, changes(hold.method))
+        found.append({key: value for key, value in entry.items() if value is not None})
+    return found
+
+
+def _rung(rung: Rung) -> dict[str, Any]:
+    return {
+        "radius_removed_mm": rung.removed,
+        "offset_mm": rung.offset,
+        "ceiling_rpm": rung.ceiling,
+        "governed_by": rung.governed_by,
+        "diameter_mm": rung.diameter,
+        "state": rung.state,
+    }
+
+
+def speed_part(advice: Advice, rungs: Iterable[Rung], changes: list[str]) -> dict[str, Any]:
+    """Start, ceiling, every limit, the way up."""
+    if advice.verdict == "do-not-mount":
+        return {
+            "ceiling_rpm": 0,
+            "limits": [limit.as_dict("rpm") for limit in advice.speed.limits],
+            "would_change": changes,
+        }
+    rate = advice.speed
+    weight = balance_of(advice.situation)
+    part: dict[str, Any] = {
+        "start_rpm": rate.start,
+        "ceiling_rpm": rate.ceiling.value,
+        "governed_by": rate.ceiling.name,
+        "steps": [
+            {"when": step.when, "rpm": step.rpm, "check": step.check}
+            for step in steps(advice.situation, rate, advice.used.figures.tail_up)
+        ],
+        "limits": [limit.as_dict("rpm") for limit in rate.limits],
+        "energy_j": rate.energy,
+        "rim_m_per_s": rate.rim_speed,
+        "ladder": [_rung(rung) for rung in rungs],
+        "balance": {
+            "mass_kg": weight.mass,
+            "offset_mm": weight.offset,
+            "shift_mm": weight.shift,
+            "counterweight_g": weight.counterweight,
+            "counterweight_radius_mm": weight.radius,
+        },
+        "would_change": changes,
+    }
+    if rate.runner_up is not None:
+        part["runner_up"] = rate.runner_up.name
+    if weight.couple is not None:
+        part["balance"]["couple_kg_mm2"] = weight.couple
+    return part
+
+
+def thrust_part(advice: Advice, changes: list[str]) -> dict[str, Any]:
+    """The window; no number to set where it is empty."""
+    window = advice.thrust
+    if window is None:
+        return {"window": "not-used", "limits": [], "would_change": []}
+    word = advice.window
+    need = window.full if word == "empty" or window.light is None else window.light
+    part: dict[str, Any] = {
+        "window": word,
+        "needed_n": need.needed,
+        "allowed_n": window.allowed.value,
+        "governed_by": window.allowed.name,
+        "limits": [limit.as_dict("n") for limit in sorted(window.limits, key=lambda limit: limit.value)],
+        "would_change": changes,
+    }
+    if not math.isfinite(need.needed):
+        del part["needed_n"]
+    if word != "empty":
+        part["set_n"] = need.to_set
+        if window.handwheel is not None:
+            part["handwheel_nm"] = window.handwheel
+            wheel = advice.situation.case.machine.handwheel_diameter
+            if wheel is not None:
+                part["handwheel_rim_n"] = window.handwheel / (wheel / 2000)
+        if window.light_share < 1:
+            part["light_cuts_n"] = need.force
+    part.update(_teeth(window, need.depth, word))
+    return part
+
+
+def _teeth(window: Thrust, depth: float | None, word: str) -> dict[str, Any]:
+    extra: dict[str, Any] = {}
+    if window.runner_up is not None:
+        extra["runner_up"] = window.runner_up.name
+    if depth is not None and word != "empty":
+        extra["seat_depth_mm"] = depth
+    if window.pressed_only is not None:
+        extra["pressed_only_n"] = window.pressed_only
+    if window.slip is not None and word != "empty":
+        extra["slip_nm"] = list(window.slip)
+    if window.taper_torque is not None:
+        extra["taper_slips_nm"] = window.taper_torque
+    return extra
+
+
+def centers_part(advice: Advice) -> dict[str, Any]:
+    """The drive and tail center the window was worked out for."""
+    window = advice.thrust
+    if window is None:
+        return {}
+    center = window.center
+    tail: dict[str, Any] = {"kind": center.kind}
+    if "point" in center.kind or "cone" in center.kind:
+        tail["point_angle_deg"] = 2 * center.half_angle
+    if "cup" in center.kind:
+        tail["cup_diameter_mm"] = center.cup_diameter
+        tail["lip_height_mm"] = center.lip
+    part: dict[str, Any] = {"tail": tail}
+    drive = window.drive
+    if drive is not None:
+        part["drive"] = {
+            "kind": drive.kind,
+            "teeth": drive.teeth,
+            "outer_diameter_mm": drive.outer,
+            "inner_diameter_mm": drive.inner,
+            "face_angle_deg": drive.face_angle,
+            "back_angle_deg": drive.back_angle,
+            "seating": window.seated,
+        }
+    return part
+
+
+def assumed(advice: Advice) -> list[dict[str, Any]]:
+    """Everything nobody said, with the value used and why."""
+    situation = advice.situation
+    found = [*situation.assumed, *advice.used.figures.assumed]
+    drive = advice.thrust.drive if advice.thrust is not None else None
+    if drive is not None:
+        found += drive.assumed
+    entries = {entry.field: {"field": entry.field, "value": entry.value, "why": entry.why} for entry in found}
+    if advice.situation.case.hold.method is None and "hold.method" not in entries:
+        others = [hold.method for hold in advice.judgement.holds if hold is not advice.used and hold.accepted]
+        why = f"what an old hand would reach for; next: {others[0]}" if others else "what an old hand would reach for"
+        entries["hold.method"] = {"field": "hold.method", "value": advice.used.method, "why": why}
+    if advice.thrust is not None and situation.case.hold.tail is None:
+        entries["hold.tail.kind"] = {
+            "field": "hold.tail.kind",
+            "value": advice.thrust.center.kind,
+            "why": "the point that splits most readily",
+        }
+    return list(entries.values())
+
+
+def could_not_check(advice: Advice) -> list[dict[str, str]]:
+    """What would have been looked at, and what was missing."""
+    found = [*advice.situation.gaps, *advice.used.figures.missing]
+    if advice.thrust is not None:
+        found += advice.thrust.gaps
+    found += [(ruling.text, ruling.remedy) for ruling in advice.rulings if ruling.rule.effect is Effect.COULD_NOT_CHECK]
+    return [{"what": what, "missing": missing} for what, missing in dict.fromkeys(found)]
+
+
+def compose(
+    advice: Advice,
+    parts: Iterable[str],
+    changes: Mapping[str, list[str]],
+    hold_changes: Callable[[str], list[str]],
+    rungs: Iterable[Rung],
+) -> dict[str, Any]:
+    """The answer with the parts asked for; the verdict and its reasons are always in it."""
+    wanted = set(parts)
+    answer: dict[str, Any] = {"schema": SCHEMA, "verdict": advice.verdict, "reasons": reasons(advice)}
+    if "holding" in wanted:
+        answer["holding"] = holding(advice, hold_changes)
+    if "speed" in wanted:
+        answer["speed"] = speed_part(advice, rungs, changes.get("speed", []))
+    if "thrust" in wanted:
+        answer["thrust"] = thrust_part(advice, changes.get("thrust", []))
+    if "centers" in wanted:
+        answer["centers"] = centers_part(advice)
+    if "tool" in wanted:
+        answer["tool"] = tool_of(advice.situation, advice.speed)
+    answer["cautions"] = cautions(advice)
+    answer["checks"] = checks(advice)
+    answer["notes"] = notes(advice)
+    answer["fired"] = list(dict.fromkeys(ruling.rule.name for ruling in advice.fired))
+    answer["assumed"] = assumed(advice)
+    answer["could_not_check"] = could_not_check(advice)
+    return answer

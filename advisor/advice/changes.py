@@ -1,0 +1,216 @@
+"""What would change the answer: single changes tried in the whole model, never guessed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+from typing import Any, TypeVar, get_args
+
+from pydantic import BaseModel
+
+from advisor import facts as fact_of
+from advisor import verdicts
+from advisor.advice.advise import Advice
+from advisor.advice.judge import JudgedHold, judge
+from advisor.engine import Fires
+from advisor.models.case import Case
+from advisor.reckoning import holds
+from advisor.reckoning.speed import speed
+from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
+from advisor.reckoning.way_up import Rung, ladder
+from advisor.situation import Situation, settle
+
+Model = TypeVar("Model", bound=BaseModel)
+LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telling
+SEARCH_STEPS = 18
+HEAVIEST_LATHE_KG = 2000.0
+WINDOWS = ("open", "narrow", "empty")
+
+
+def changed(case: Model, path: str, value: Any) -> Model:
+    """A copy of the case with one dotted field set."""
+    head, _, rest = path.partition(".")
+    if not rest:
+        return case.model_copy(update={head: value})
+    inner = getattr(case, head)
+    if inner is None:
+        kinds = get_args(type(case).model_fields[head].annotation)
+        inner = next(kind for kind in kinds if kind is not type(None))()
+    return case.model_copy(update={head: changed(inner, rest, value)})
+
+
+def window_word(situation: Situation, method: str, rpm: float, engine: Fires) -> tuple[str, Thrust]:
+    """The window of one method as the rules see it."""
+    window = thrust_window(situation, method, rpm)
+    rulings = engine.run([fact_of.thrust(situation, window)])
+    return verdicts.worst(WINDOWS, (entry.rule.window for entry in rulings if entry.rule.window)), window
+
+
+def _thrust_trials(advice: Advice) -> list[tuple[str, Case, str]]:
+    case, method, situation = advice.situation.case, advice.used.method, advice.situation
+    thrust = advice.thrust
+    found: list[tuple[str, Case, str]] = []
+    if thrust is None:
+        return found
+    cup = changed(case, "hold.tail.kind", "live-cup")
+    if thrust.center.kind not in ("live-cup", "dead-cup"):
+        found.append(("a live cup center at the tail", cup, method))
+    if thrust.seated == "pressed" and method in ("spur-drive", "two-spur-drive"):
+        found.append(("seat the teeth first", changed(case, "hold.drive.seated_depth", None), method))
+        found.append(
+            ("seat the teeth first and a live cup at the tail", changed(cup, "hold.drive.seated_depth", None), method)
+        )
+    if situation.case.hold.steady is None and situation.body.length > situation.body.diameter:
+        middle = situation.body.length / 2
+        found.append(("a steady in the middle", changed(case, "hold.steady.position", middle), method))
+        found.append(("a steady in the middle and a live cup", changed(cup, "hold.steady.position", middle), method))
+    if method in ("toothed-ring-drive", "cup-drive", "two-spur-drive"):
+        bare = changed(changed(case, "hold.drive", None), "hold.method", "spur-drive")
+        found.append(("a four-spur drive with its teeth seated", bare, "spur-drive"))
+    for other in advice.judgement.holds:
+        if other.method not in BETWEEN_CENTERS and other.accepted:
+            grip = changed(changed(case, "hold.drive", None), "hold.method", other.method)
+            found.append((f"grip the headstock end ({other.method.replace('-', ' ')})", grip, other.method))
+            break
+    return found
+
+
+def thrust_changes(advice: Advice, engine: Fires) -> list[str]:
+    """Changes that open a narrow or empty window, each tried."""
+    word = advice.window
+    if advice.thrust is None or word in ("open", "not-used"):
+        return []
+    better = []
+    for text, case, method in _thrust_trials(advice):
+        situation = settle(case)
+        tried, window = window_word(situation, method, advice.used.rpm, engine)
+        if WINDOWS.index(tried) < WINDOWS.index(word):
+            need = window.light or window.full
+            better.append(f"{text}: {tried}, set {fact_of.newtons(need.to_set)}")
+    return better
+
+
+def ceiling_of(situation: Situation, method: str) -> tuple[float, str]:
+    """Ceiling in rpm and its limit for one situation held by one method, through the whole model."""
+    up = holds.tail_up(situation, method)
+    thrust = None
+    if situation.lathe.tailstock and (up or method in BETWEEN_CENTERS):
+        from advisor.reckoning.speed import first_speed
+
+        thrust = thrust_window(situation, method, first_speed(situation, method, up))
+    rate = speed(situation, method, up, holds.hold_speed(situation, method), thrust)
+    return rate.ceiling.value, rate.ceiling.name
+
+
+def rungs(advice: Advice) -> tuple[Rung, ...]:
+    """The ceiling from now to finished for the hold in use."""
+    return ladder(advice.situation, lambda stage: ceiling_of(stage, advice.used.method))
+
+
+def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple[str, Situation]], float, float]]:
+    """(name, value -> (words, situation), mildest value, strongest value) for every single change."""
+    situation = advice.situation
+    case, body, lathe = situation.case, situation.body, situation.lathe
+
+    def offset(value: float) -> tuple[str, Situation]:
+        moved = replace(situation, body=replace(body, offset=value))
+        return f"center of mass within {value:.2g} mm of the axis (move the centers, saw it rounder)", moved
+
+    def counterweight(value: float) -> tuple[str, Situation]:
+        radius = 0.4 * body.diameter
+        left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
+        words = f"a counterweight of {value:.0f} g at {radius:.0f} mm radius, bolted through, opposite the heavy side"
+        return words, replace(situation, body=replace(body, offset=left, mass=body.mass + value / 1000))
+
+    def mass(value: float) -> tuple[str, Situation]:
+        return f"a lathe of {value:.0f} kg (or ballast to that)", replace(situation, lathe=replace(lathe, mass=value))
+
+    def bolted(_: float) -> tuple[str, Situation]:
+        return "the lathe bolted to the floor", replace(situation, lathe=replace(lathe, bolted=True))
+
+    def diameter(value: float) -> tuple[str, Situation]:
+        share = value / body.diameter
+        cut = replace(
+            body,
+            diameter=value,
+            end_diameter=min(body.end_diameter, value),
+            thinnest=min(body.thinnest, value),
+            mass=body.mass * share**2,
+        )
+        return f"sawn down to {value:.0f} mm across", replace(situation, body=cut)
+
+    def steady(_: float) -> tuple[str, Situation]:
+        supported = changed(case, "hold.steady.position", body.length / 2)
+        return "a steady in the middle", replace(situation, case=supported)
+
+    yield "offset", offset, body.offset, 0.0
+    yield "counterweight", counterweight, 0.0, body.mass * body.offset / (0.4 * body.diameter) * 1000
+    yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
+    if not lathe.bolted:
+        yield "bolted", bolted, 0.0, 1.0
+    yield "diameter", diameter, body.diameter, body.diameter / 2
+    if situation.case.hold.steady is None and body.length > 4 * body.diameter:
+        yield "steady", steady, 0.0, 1.0
+
+
+def speed_changes(advice: Advice) -> list[str]:
+    """The smallest single changes that lift the ceiling to the speed the person wants, or that none does."""
+    wanted = advice.situation.case.cut.wanted_rpm
+    now = advice.speed.ceiling.value
+    target = wanted if wanted is not None and wanted > now else None
+    if wanted is not None and target is None:
+        return []
+    goal = target if target is not None else now * LIFT * LIFT
+    found = []
+    for _, change, mild, strong in _speed_trials(advice):
+        words, situation = change(strong)
+        if ceiling_of(situation, advice.used.method)[0] < goal:
+            continue
+        low, high = mild, strong
+        for _ in range(SEARCH_STEPS if abs(strong - mild) > 1.0 or strong < mild else 0):
+            middle = (low + high) / 2
+            reaches = ceiling_of(change(middle)[1], advice.used.method)[0] >= goal
+            low, high = (low, middle) if reaches else (middle, high)
+        words, situation = change(high)
+        found.append(f"{words}: ceiling {ceiling_of(situation, advice.used.method)[0]:.0f} rpm")
+    if target is not None and not found:
+        return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or slower"]
+    return found
+
+
+def _hold_trials(situation: Situation, hold: JudgedHold) -> Iterable[tuple[str, Case]]:
+    case = situation.case
+    if not hold.figures.tail_up and situation.operation in ("hollowing", "parting") and situation.lathe.tailstock:
+        yield "the tailstock up (for as long as the cut leaves room)", changed(case, "cut.operation", "shaping")
+    if situation.traits.state == "not-round":
+        rounder = changed(changed(case, "work.state", "round"), "cut.operation", "shaping")
+        yield "turned round first, between centers", rounder
+    if situation.operation in ("roughing", "shaping", "hollowing"):
+        yield (
+            f"light cuts, up to {fact_of.newtons(situation.cut.force / 2)}",
+            changed(case, "cut.force", situation.cut.force / 2),
+        )
+    if hold.method == "jaws-on-tenon":
+        size = hold.figures.sizes.get("diameter", 0.0) * 1.5
+        if 0 < size < situation.body.diameter:
+            yield f"a tenon of {size:.0f} mm", changed(case, "hold.tenon.diameter", size)
+    if hold.method in ("faceplate-screws", "waste-block-faceplate"):
+        yield (
+            "eight screws, 40 mm into the wood",
+            changed(changed(case, "hold.screws.count", 8), "hold.screws.length", 40.0),
+        )
+    if situation.body.length > situation.body.diameter:
+        yield "half the overhang", changed(case, "hold.overhang", situation.body.length / 2)
+
+
+def hold_changes(advice: Advice, engine: Fires, method: str) -> list[str]:
+    """Changes that improve the verdict on one method, each tried through the rules."""
+    hold = advice.judgement.of(method)
+    if hold.verdict == "suits":
+        return []
+    better = []
+    for words, case in _hold_trials(advice.situation, hold):
+        tried = judge(settle(case), engine, (method,)).holds[0]
+        if verdicts.HOLD.index(tried.verdict) < verdicts.HOLD.index(hold.verdict):
+            better.append(f"{words}: {tried.verdict}")
+    return better

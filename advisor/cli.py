@@ -1,0 +1,252 @@
+"""The command: words in, advice out. Everything heavy is imported by the command that needs it."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from typing import Any, NoReturn, TextIO
+
+from advisor import __version__
+
+ANSWER_PARTS = {
+    "advise": ("holding", "speed", "thrust", "centers", "tool"),
+    "mount": (),
+    "hold": ("holding",),
+    "speed": ("speed",),
+    "thrust": ("thrust", "centers"),
+}
+ABOUT = {
+    "advise": "the whole answer: may it be mounted, what holds it, how fast, how hard the tailstock presses",
+    "mount": "may this be mounted at all",
+    "hold": "ways of holding, ranked, with margins",
+    "speed": "starting speed, ceiling, every limit behind it",
+    "thrust": "tailstock window: needed, allowed, what to set",
+}
+LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
+EXAMPLES = {
+    "advise": "advisor advise cases/maple-spindle.yaml",
+    "mount": "advisor mount work.material=cocobolo 'work.diameter=2 in' work.length=6in person.asthma=yes",
+    "hold": "advisor hold work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
+    "speed": "advisor speed work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
+    "thrust": "advisor thrust work.material=beech work.diameter=25mm work.length=600mm work.form=round",
+    "reckon": "advisor reckon buckling-force diameter=25mm length=900mm modulus=12.6GPa",
+    "explain": "advisor explain cracked-through",
+    "list": "advisor list species",
+    "schema": "advisor schema",
+    "center": "advisor center diameter=1in hole=0.251in cutter=1/2in depth=0.200in land=0.005in",
+}
+
+
+class _Parser(argparse.ArgumentParser):
+    """Says what is wrong in one line and ends with exit code 2."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}\ntry: {self.prog} --help\n")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="advisor",
+        description="Advice beside the lathe. It defers to local codes and licensed practice.",
+        epilog=f"example: {EXAMPLES['advise']}",
+    )
+    parser.add_argument("--version", action="version", version=f"advisor {__version__}")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
+    for name, about in ABOUT.items():
+        one = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
+        one.add_argument(
+            "words", nargs="*", metavar="CASE or field=value", help="a .yaml, .toml or .json file, -, words"
+        )
+        _show_options(one)
+        one.set_defaults(run=_answer)
+    _add(
+        commands, "center", "geometry and machining schedule of a shop-made toothed drive center", _center, "key=value"
+    )
+    _add(
+        commands,
+        "reckon",
+        "one figure: value, formula with the numbers in it, grade, source",
+        _reckon,
+        "FIGURE key=value",
+    )
+    _add(commands, "explain", "a rule, figure, method or material in plain words", _explain, "NAME")
+    _add(commands, "list", f"what there is: {', '.join(LIST_KINDS)}", _list, "KIND")
+    _add(commands, "schema", "JSON Schema of a case and of an answer", _schema, "case|answer")
+    return parser
+
+
+def _show_options(one: argparse.ArgumentParser) -> None:
+    one.add_argument("--json", action="store_true", help="one JSON document and nothing else")
+    one.add_argument("--plain", action="store_true", help="no color, no terminal tricks")
+    one.add_argument("--units", choices=("metric", "inch"), help="what is printed; input takes either")
+
+
+def _add(commands: Any, name: str, about: str, run: Callable[[argparse.Namespace], int], words: str) -> None:
+    one = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
+    one.add_argument("words", nargs="*", metavar=words)
+    if name == "center":
+        one.add_argument("-o", dest="output", metavar="FILE", help="a drawing: .svg or .dxf")
+        one.add_argument("--make", action="store_true", help="the whole shop plan for drive and tail center")
+    _show_options(one)
+    one.set_defaults(run=run)
+
+
+def _split_case(words: Sequence[str]) -> tuple[str | None, list[str]]:
+    """The case file, if one was named, and the field=value words."""
+    from advisor.reading import InputFault, Problem
+
+    files = [word for word in words if "=" not in word]
+    if len(files) > 1:
+        accepted = "one case file and any number of field=value words"
+        raise InputFault([Problem(None, None, None, "", files[1], "a second case file was named", accepted, None)])
+    return (files[0] if files else None), [word for word in words if "=" in word]
+
+
+def _answer(options: argparse.Namespace) -> int:
+    from advisor.reading import read_case
+
+    path, words = _split_case(options.words)
+    case = read_case(path, words, sys.stdin)
+    from advisor.advice.whole import answer_for
+
+    answer = answer_for(case, ANSWER_PARTS[options.command])
+    if options.json:
+        return _print_json(answer)
+    from advisor.report.screen import show
+
+    units = options.units or case.units or "metric"
+    show(answer, case.title or _title(case), units, sys.stdout, plain=options.plain, holds=options.command == "hold")
+    return 0
+
+
+def _title(case: Any) -> str:
+    form = case.work.form or "piece"
+    return f"{case.work.material} {form}"
+
+
+def _print_json(document: Any) -> int:
+    import json
+
+    sys.stdout.write(json.dumps(document, ensure_ascii=False, allow_nan=False, indent=2) + "\n")
+    return 0
+
+
+def _pairs(words: Sequence[str]) -> dict[str, str]:
+    found: dict[str, str] = {}
+    for word in words:
+        key, sign, value = word.partition("=")
+        if not sign:
+            raise UserFault(f"{word!r} is not key=value")
+        if key in found:
+            raise UserFault(f"{key} was given twice")
+        found[key] = value
+    return found
+
+
+class UserFault(Exception):  # noqa: N818 -- the house says fault for what a user did wrong
+    """The words make no sense; the message says what is accepted."""
+
+
+def _center(options: argparse.Namespace) -> int:
+    from advisor import center_command
+    from advisor.units import System
+
+    pairs = _pairs(options.words)
+    units = System.INCH if options.units != "metric" else System.METRIC
+    made = center_command.center_make(pairs, units) if options.make else center_command.center_answer(pairs, units)
+    if options.output:
+        made.draw(options.output)
+    if options.json:
+        return _print_json(made.as_dict())
+    sys.stdout.write("\n".join(made.text) + "\n")
+    return 0
+
+
+def _reckon(options: argparse.Namespace) -> int:
+    from advisor.figure import reckon
+
+    if not options.words:
+        raise UserFault("reckon needs the name of a figure; `advisor list figures` prints them")
+    figure = reckon(options.words[0], _pairs(options.words[1:]))
+    if options.json:
+        return _print_json(figure.as_dict())
+    from advisor.report.listing import figure_lines
+
+    sys.stdout.write("\n".join(figure_lines(figure)) + "\n")
+    return 0
+
+
+def _explain(options: argparse.Namespace) -> int:
+    from advisor.report.explain import explain
+
+    if len(options.words) != 1:
+        raise UserFault("explain needs one name: a rule, figure, method, material or wood")
+    name, text = explain(options.words[0])
+    if options.json:
+        return _print_json({"name": name, "text": text})
+    sys.stdout.write(text.rstrip() + "\n")
+    return 0
+
+
+def _list(options: argparse.Namespace) -> int:
+    from advisor.report.listing import entries, table_lines
+
+    if len(options.words) != 1 or options.words[0] not in LIST_KINDS:
+        raise UserFault(f"list needs one of: {', '.join(LIST_KINDS)}")
+    found = entries(options.words[0])
+    if options.json:
+        return _print_json(found)
+    sys.stdout.write("\n".join(table_lines(found)) + "\n")
+    return 0
+
+
+def _schema(options: argparse.Namespace) -> int:
+    from advisor.report.schema import schemas
+
+    wanted = options.words[0] if options.words else None
+    found = schemas()
+    if wanted is not None and wanted not in found:
+        raise UserFault(f"schema takes one of: {', '.join(found)}")
+    return _print_json(found[wanted] if wanted is not None else found)
+
+
+def _faults() -> tuple[type[Exception], ...]:
+    """What a user can do wrong, as exceptions; each message says field, value and what is accepted."""
+    from advisor.centers.inputs import CenterInputError
+    from advisor.quantity import FigureInputError
+    from advisor.reading import InputFault
+    from advisor.units import UnitError
+
+    return (UserFault, InputFault, FigureInputError, UnitError, CenterInputError)
+
+
+def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -> int:
+    """Run one command. Exit code 0: an answer; 2: the input is wrong; 1: a fault of the program."""
+    errors = errors if errors is not None else sys.stderr
+    parser = _parser()
+    options = parser.parse_args(arguments)
+    if options.command is None:
+        parser.print_help()
+        return 2
+    try:
+        return int(options.run(options))
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        errors.write("stopped\n")
+        return 130
+    except Exception as fault:
+        if isinstance(fault, _faults()):
+            errors.write(f"{fault}\n")
+            return 2
+        if os.environ.get("ADVISOR_DEBUG"):
+            raise
+        errors.write(f"advisor: a fault of the program ({type(fault).__name__}: {fault}); no advice was given\n")
+        return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())

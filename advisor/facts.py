@@ -1,0 +1,307 @@
+"""Figures and words -> flat facts for the rules. Nothing here compares a figure with a threshold: rules do."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from typing import get_args
+
+from advisor.engine import Fact
+from advisor.models.case import METHODS, Condition
+from advisor.models.hazards import Hazard
+from advisor.models.substance import Material
+from advisor.reckoning import holds
+from advisor.reckoning.slender import Slender
+from advisor.reckoning.speed import MM_PER_INCH, Speed
+from advisor.reckoning.thrust import Thrust
+from advisor.situation import Situation
+
+Value = str | float
+NEWTONS_PER_POUND = 4.4482216152605
+POUNDS_PER_KG = 2.20462
+CONDITIONS: tuple[str, ...] = get_args(Condition)
+
+
+def flag(value: bool | None) -> str:
+    """yes, no, or unknown where nobody said."""
+    return "unknown" if value is None else "yes" if value else "no"
+
+
+def known(values: Mapping[str, Value | None]) -> dict[str, Value]:
+    """Only what is known: a missing number is left out, so that no rule can mistake it for zero."""
+    return {key: value for key, value in values.items() if value is not None and value == value}
+
+
+def _share(part: float | None, whole: float | None) -> float | None:
+    return None if part is None or not whole else part / whole
+
+
+def family(situation: Situation) -> str:
+    """wood, the family of another material, or unknown."""
+    if situation.wood is not None:
+        return "wood"
+    return situation.material.family if situation.material is not None else "unknown"
+
+
+def condition_flags(situation: Situation) -> dict[str, str]:
+    """One yes/no key for every condition word."""
+    found = situation.traits.conditions
+    return {word.replace("-", "_"): flag(word in found) for word in CONDITIONS if word != "sound"}
+
+
+def controls(situation: Situation) -> tuple[str, str]:
+    """Dust control stated as present, and stated as absent: each yes or no."""
+    person_ = situation.case.person
+    mask = person_.respirator
+    stated = person_.extraction is True and mask not in (None, "none")
+    return flag(stated), flag(person_.extraction is False or mask == "none")
+
+
+def blank(situation: Situation) -> Fact:
+    """The piece as it is: words, sizes, faults."""
+    work, body = situation.case.work, situation.body
+    crack = work.crack
+    values: dict[str, Value | None] = {
+        "match": situation.match,
+        "form": situation.traits.form,
+        "grain": situation.traits.grain,
+        "controlled": controls(situation)[0],
+        "faulty": flag(bool(situation.traits.conditions - {"sound"})),
+        "wet": flag(situation.traits.green),
+        "moisture": work.moisture
+        if isinstance(work.moisture, str)
+        else "unknown"
+        if work.moisture is None
+        else "given",
+        "crack_runs": (crack.runs if crack is not None else None) or "unknown",
+        "crack_across_share": _share(crack.across if crack is not None else None, body.diameter),
+        "crack_along_share": _share(crack.along if crack is not None else None, body.length),
+        "crack_gap_mm": crack.gap if crack is not None else None,
+        "diameter_mm": body.diameter,
+        "slope": work.grain_slope,
+        **condition_flags(situation),
+    }
+    words = {
+        "material": work.material,
+        "choices": ", ".join(situation.choices[:6]),
+        "diameter": f"{body.diameter:.0f} mm ({body.diameter / MM_PER_INCH:.3g} in)",
+        "mass": f"{body.mass:.2g} kg ({body.mass * POUNDS_PER_KG:.2g} lb)",
+    }
+    return Fact("blank", known(values), words)
+
+
+def material(record: Material) -> Fact:
+    """What the record of a material outside wood says by itself."""
+    values: dict[str, Value] = {"verdict": record.verdict, "family": record.family}
+    words = {"title": record.title, "fails_by": record.fails_by, "never": record.never, "next_step": record.next_step}
+    return Fact("material", values, words)
+
+
+def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
+    """The lathe against this piece."""
+    machine_, body, hold = situation.case.machine, situation.body, situation.case.hold
+    top = speed.fastest
+    ceiling = speed.ceiling.value
+    inches = body.diameter / MM_PER_INCH
+    values: dict[str, Value | None] = {
+        "machine": situation.lathe.kind,
+        "nose": machine_.nose or "unknown",
+        "rotation": situation.case.cut.rotation or "forward",
+        "nose_lock": flag(machine_.nose_lock),
+        "brake": flag(machine_.brake),
+        "drawbar": flag(machine_.drawbar),
+        "tail": "up" if tail_up else "away",
+        "state": situation.traits.state,
+        "told": float(sum(known_ is not None for known_ in (machine_.mass, machine_.swing, speed.minimum))),
+        "outboard": flag(bool(hold.outboard)),
+        "swing_share": _share(body.diameter, machine_.swing),
+        "carriage_share": _share(body.diameter, machine_.swing_over_carriage),
+        "bed_share": _share(body.length, machine_.between_centers),
+        "runaway": None if top is None else top * inches,
+        "set_share": _share(machine_.rpm_set, ceiling),
+        "low_over_ceiling": _share(speed.minimum, ceiling),
+        "low_over_start": _share(speed.minimum, speed.wished_start),
+        "rear_mm": hold.rear_overhang,
+        "rear_ratio": _share(hold.rear_overhang, body.end_diameter),
+        "hours_mounted": hold.left_mounted,
+        "power_share": _share(_power(situation, speed.start), machine_.power),
+        "diameter_mm": body.diameter,
+        "mass_kg": body.mass,
+    }
+    words = {
+        "diameter": f"{body.diameter:.0f} mm ({inches:.3g} in)",
+        "mass": f"{body.mass:.0f} kg ({body.mass * POUNDS_PER_KG:.0f} lb)",
+        "low": f"{speed.minimum or 0:.0f} rpm",
+        "top": f"{top or 0:.0f} rpm",
+        "ceiling": f"{ceiling:.0f} rpm",
+        "start": f"{speed.wished_start:.0f} rpm",
+        "governed_by": speed.ceiling.name,
+        "safe_top": f"{9000 / inches:.0f} rpm",
+        "bed": f"{machine_.between_centers or 0:.0f} mm",
+        "length": f"{body.length:.0f} mm",
+        "swing": f"{machine_.swing or 0:.0f} mm",
+        "carriage": f"{machine_.swing_over_carriage or 0:.0f} mm",
+    }
+    return Fact("machine", known(values), words)
+
+
+def _power(situation: Situation, rpm: float) -> float:
+    """Power in W that the cut draws at its mean force."""
+    cut = situation.cut
+    return (cut.force * cut.arm * 1e-3 + cut.torque) * 2 * math.pi * rpm / 60
+
+
+def person(situation: Situation) -> Fact:
+    """Who breathes the dust."""
+    person_ = situation.case.person
+    values: dict[str, Value | None] = {
+        "family": family(situation),
+        "wet": flag(situation.traits.green),
+        "spalted": flag(bool(situation.traits.conditions & {"spalted", "punky", "rot"})),
+        "operation": situation.operation,
+        "asthma": flag(person_.asthma),
+        "others": flag(person_.others_in_room),
+        "use": situation.case.work.use or "unknown",
+    }
+    return Fact("person", known(values), {"material": situation.case.work.material})
+
+
+def hazard(situation: Situation, entry: Hazard, reacted: bool) -> Fact:
+    """One known hazard of this wood against this person."""
+    person_ = situation.case.person
+    stated, refused = controls(situation)
+    values: dict[str, Value | None] = {
+        "tier": entry.tier,
+        "lung": flag(entry.lung_sensitizer),
+        "reacted": flag(reacted),
+        "asthma": flag(person_.asthma),
+        "stated": stated,
+        "refused": refused,
+        "use": situation.case.work.use or "unknown",
+        "troubling": flag(entry.toxic_or_sensitizing),
+    }
+    return Fact("hazard", known(values), {"wood": entry.title, "effects": ", ".join(entry.effect_words)})
+
+
+SOFT = frozenset({"spalted", "punky", "rot"})
+OPEN = frozenset({"check", "crack", "through-crack", "ring-shake", "punky", "rot"})
+LEAKY = OPEN | {"worm-holes", "bark-inclusion", "void", "spalted"}
+HIDING = frozenset({"spalted", "void", "burl", "bark-inclusion"})
+
+
+def reach(situation: Situation) -> Fact:
+    """The words and sizes by which an old hand knows what to reach for."""
+    hiding = bool(situation.traits.conditions & HIDING)
+    return Fact("reach", {**holds.reach_values(situation), "hidden": flag(hiding)})
+
+
+def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact:
+    """One method against this piece: its margins, sizes and what may speak against it."""
+    case, conditions = situation.case, situation.traits.conditions
+    kit = [word for word in case.hold.kit or () if word in METHODS]
+    screws, vacuum = case.hold.screws, case.hold.vacuum
+    values = holds.hold_fact(situation, figures, chosen, figures.method in kit)
+    depth, jaws = values.get("depth_mm"), values.get("jaw_depth_mm")
+    extra: dict[str, Value | None] = {
+        "alone": flag(kit == [figures.method]),
+        "faulty": flag(bool(conditions & OPEN)),
+        "soft": flag(bool(conditions & SOFT)),
+        "leaks": flag(bool(conditions & LEAKY)),
+        "locked": flag(bool(case.machine.nose_lock)),
+        "gauge": flag(vacuum is not None and vacuum.gauge is not None),
+        "screw_kind": (screws.kind if screws is not None else None) or "unknown",
+        "bore_share": _share(situation.body.diameter, case.machine.spindle_bore),
+        "depth_share": float(depth) / float(jaws) if depth and jaws else None,
+        "steady_divided": values.get("steady_divided", 0.0),
+    }
+    return Fact("hold", {**values, **known(extra)})
+
+
+def newtons(value: float) -> str:
+    """A force as two people would say it, to two figures."""
+    if not math.isfinite(value):
+        return "no thrust at all"
+    rounded = round(value, -max(math.floor(math.log10(value)) - 1, 0)) if value > 0 else 0.0
+    pounds = value / NEWTONS_PER_POUND
+    return f"{rounded:.0f} N ({pounds:.0f} lbf)"
+
+
+def thrust(situation: Situation, window: Thrust) -> Fact:
+    """The tailstock window as ratios."""
+    drive, chosen = window.drive, window.light or window.full
+    body, allowed = situation.body, window.allowed.value
+    finished = min(body.thinnest, situation.case.work.finished_diameter or body.thinnest)
+    values: dict[str, Value | None] = {
+        "between": flag(window.between),
+        "drive": drive.kind if drive is not None else "none",
+        "tail": window.center.kind,
+        "force_given": flag(situation.cut.given),
+        "seated": window.seated,
+        "turns": flag(math.isfinite(window.full.to_set)),
+        "set_over_allowed": chosen.to_set / allowed if allowed > 0 and math.isfinite(chosen.to_set) else None,
+        "light_share": window.light_share,
+        "taper_over_need": _share(window.taper_torque, window.torque),
+        "drive_share": _share(drive.outer if drive is not None else None, body.end_diameter),
+        "finished_share": _share(drive.outer if drive is not None else None, finished),
+        "press_over_limit": _share(window.press_force, window.press_allowed),
+    }
+    words = {
+        "needed": newtons(window.full.to_set),
+        "set": newtons(chosen.to_set),
+        "allowed": newtons(allowed),
+        "governed_by": window.allowed.name,
+        "why": window.allowed.why,
+        "light": newtons(window.light.force) if window.light is not None else "nothing",
+        "depth": f"{chosen.depth or 0:.0f} mm",
+        "outer": f"{drive.outer if drive is not None else 0:.0f} mm",
+        "finished": f"{finished:.0f} mm",
+    }
+    return Fact("thrust", known(values), words)
+
+
+def speed_fact(situation: Situation, speed: Speed) -> Fact:
+    """Ceiling, start and what they carry."""
+    wanted = situation.case.cut.wanted_rpm
+    values: dict[str, Value | None] = {
+        "state": situation.traits.state,
+        "operation": situation.operation,
+        "governed_by": speed.ceiling.name,
+        "offset_from": "shape" if "by shape" in situation.body.offset_from else "measured",
+        "ceiling_rpm": speed.ceiling.value,
+        "wanted_share": _share(wanted, speed.ceiling.value),
+        "energy_j": speed.energy,
+        "mass_kg": situation.body.mass,
+    }
+    words = {
+        "ceiling": f"{speed.ceiling.value:.0f} rpm",
+        "start": f"{speed.start:.0f} rpm",
+        "why": speed.ceiling.why,
+        "wanted": f"{wanted or 0:.0f} rpm",
+        "energy": f"{speed.energy:.0f} J",
+    }
+    return Fact("speed", known(values), words)
+
+
+def slender(situation: Situation, bar: Slender) -> Fact:
+    """How limp the piece is under the tool."""
+    values: dict[str, Value | None] = {
+        "tool": "carriage" if situation.cut.carriage else "hand",
+        "grain": situation.traits.grain,
+        "tail": "up" if bar.tail_up else "away",
+        "steady": flag(situation.case.hold.steady is not None),
+        "ratio": bar.ratio,
+        "deflection_mm": bar.deflection,
+    }
+    return Fact("slender", known(values), {"deflection": f"{bar.deflection or 0:.2g} mm", "ratio": f"{bar.ratio:.0f}"})
+
+
+def choice(situation: Situation, verdict: str, best_verdict: str, words: Mapping[str, str]) -> Fact:
+    """The hold in use against the best there is."""
+    hold = situation.case.hold
+    values: dict[str, Value] = {
+        "chosen": flag(hold.method is not None or hold.drive is not None),
+        "limited": flag(bool(hold.kit or hold.method is not None or hold.drive is not None)),
+        "verdict": verdict,
+        "best_verdict": best_verdict,
+    }
+    return Fact("choice", values, dict(words))

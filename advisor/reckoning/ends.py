@@ -1,0 +1,222 @@
+"""What the wood at the two ends, and the bar between them, will stand from the tailstock."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from advisor.models.wood import SPLIT_MODULUS_ALONG, SPLIT_MODULUS_PERPENDICULAR
+from advisor.physics import slender, tail
+from advisor.reckoning.drives import Drive
+from advisor.reckoning.limit import Limit, from_figure
+from advisor.situation import Situation
+
+FRICTION_LOW_DRY = 0.20
+FRICTION_LOW_WET = 0.15
+CRUSH_DIVISOR = 1.2
+SINK_MOST_MM = 10.0
+SINK_SHARE_OF_END = 0.4
+CUP_LARGEST_MM = 19.0
+CUP_SHARE_OF_END = 0.6
+CUP_LIP_MM = 1.25
+PAD_LARGEST_MM = 38.0
+CENTER_RATING_N = 2000.0  # a firm handwheel; memory
+POINT_ANGLE_DEG = 60.0
+SPLIT_DIVISOR = 3.0
+SPLIT_DIVISOR_WEAK = 5.0
+PITH_SOUND = 0.8
+BUCKLE_DIVISOR = 3.0
+BUCKLE_DIVISOR_BOWED = 5.0
+EULER_FROM_RATIO = 8.0
+SHORT_COLUMN_SHARE = 0.5
+# Share of the thrust that opens the end, derived in the model of splitting (memory for the cup).
+OPENING_AT_DRIVE = {"four": 0.29, "two": 0.57, "ring": 0.11, "cup": 0.11}
+OPENING_AT_CUP = 0.11
+POINTS = frozenset({"live-point", "dead-point", "live-cone"})
+CUPS = frozenset({"live-cup", "dead-cup"})
+WEAK = frozenset({"check", "crack", "through-crack", "ring-shake", "pith"})
+BRITTLE_AND_DRY = 6.5  # percent; drier wood than this splits like glass
+
+
+@dataclass(frozen=True)
+class TailCenter:
+    """Tail center as given or assumed: kind, half-angle in degrees, ring size in mm, rating N."""
+
+    kind: str
+    half_angle: float
+    cup_diameter: float
+    lip: float
+    rating: float
+    rating_given: bool
+    dead: bool
+
+
+def tail_center(situation: Situation) -> TailCenter:
+    """The person's tail center, or a live 60° point: the one that splits most readily."""
+    given = situation.case.hold.tail
+    kind = given.kind if given is not None and given.kind not in (None, "none") else "live-point"
+    end = situation.body.end_diameter
+    cup = given.cup_diameter if given is not None else None
+    lip = given.lip_height if given is not None else None
+    angle = given.point_angle if given is not None else None
+    rating = given.rating if given is not None else None
+    return TailCenter(
+        kind=str(kind),
+        half_angle=(angle if angle is not None else POINT_ANGLE_DEG) / 2,
+        cup_diameter=min(cup if cup is not None else min(CUP_LARGEST_MM, CUP_SHARE_OF_END * end), end),
+        lip=lip if lip is not None else CUP_LIP_MM,
+        rating=rating if rating is not None else CENTER_RATING_N,
+        rating_given=rating is not None,
+        dead=str(kind).startswith("dead"),
+    )
+
+
+def friction_low(situation: Situation) -> float:
+    """The low end of wood against steel."""
+    return FRICTION_LOW_WET if situation.traits.green else FRICTION_LOW_DRY
+
+
+def crushing(situation: Situation, center: TailCenter) -> Limit | None:
+    """Thrust at which the tail center sinks too far or its ring punches in."""
+    wood = situation.wood
+    if wood is None:
+        return None
+    strength = wood.perpendicular.low if situation.side_grain else wood.crushing.low
+    end = situation.body.end_diameter
+    if center.kind in CUPS:
+        width = tail.cup_crush_width(center.lip)
+        figure = tail.ring_crush_force.figure(
+            outer_diameter=center.cup_diameter + width,
+            inner_diameter=max(center.cup_diameter - width, 0.0),
+            strength=strength,
+        )
+        return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the ring of the cup crushes the end")
+    if center.kind == "live-pad":
+        figure = tail.ring_crush_force.figure(
+            outer_diameter=min(PAD_LARGEST_MM, CUP_SHARE_OF_END * end), inner_diameter=0.0, strength=strength
+        )
+        return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the pad crushes the end")
+    depth = min(SINK_MOST_MM, situation.case.work.end_waste or SINK_MOST_MM)
+    dent = min(2 * depth * math.tan(math.radians(center.half_angle)), SINK_SHARE_OF_END * end)
+    figure = tail.ring_crush_force.figure(outer_diameter=dent, inner_diameter=0.0, strength=strength)
+    return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the point sinks too far into the end")
+
+
+def split_capacity(situation: Situation) -> float | None:
+    """Opening force in N that the weaker end resists, 5 % value; None in side grain and for what is not wood."""
+    wood = situation.wood
+    if wood is None or situation.side_grain:
+        return None
+    crack = situation.case.work.crack
+    sound, depth = 1.0, 0.0
+    if crack is not None:
+        sound = 1.0 - min((crack.across or 0.0) / situation.body.end_diameter, 1.0)
+        depth = crack.along or 0.0
+    if "pith" in situation.traits.conditions:
+        sound = min(sound, PITH_SOUND)
+    if sound <= 0.0:
+        return 0.0
+    return tail.split_capacity(
+        diameter=situation.body.end_diameter,
+        crack_depth=depth,
+        sound=sound,
+        tension_perpendicular=wood.tension_perpendicular.low,
+        modulus_perpendicular=SPLIT_MODULUS_PERPENDICULAR.typical,
+        modulus_along=SPLIT_MODULUS_ALONG,
+        fracture_energy=wood.fracture_energy,
+    )
+
+
+def split_divisor(situation: Situation) -> float:
+    """Three for sound wood, five where a check, pith or bone-dry wood invites the split."""
+    weak = bool(situation.traits.conditions & WEAK)
+    return SPLIT_DIVISOR_WEAK if weak or situation.moisture <= BRITTLE_AND_DRY else SPLIT_DIVISOR
+
+
+def tail_opening(situation: Situation, center: TailCenter) -> float:
+    """Share of the thrust that pulls the tail end apart."""
+    if center.kind in CUPS:
+        return OPENING_AT_CUP
+    if center.kind == "live-pad":
+        return 0.0
+    return tail.cone_splitting_force(thrust=1.0, half_angle=center.half_angle, friction=friction_low(situation))
+
+
+def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> Limit | None:
+    """The smaller of both ends' splitting thrusts."""
+    capacity = split_capacity(situation)
+    if capacity is None:
+        return None
+    openings = {"the tail end": tail_opening(situation, center)}
+    if drive is not None:
+        openings["the drive end"] = OPENING_AT_DRIVE.get(drive.kind, 0.0)
+    where = max(openings, key=lambda end: openings[end])
+    opening = openings[where]
+    if opening <= 0.0:
+        return None
+    divisor = split_divisor(situation)
+    text = f"F = S_cap / ({divisor:g} × {opening:.3g}) = {capacity:.4g} N / ({divisor:g} × {opening:.3g})"
+    return Limit(
+        "splitting",
+        capacity / (divisor * opening),
+        "rough-guide",
+        ("split-model",),
+        f"{where} splits",
+        text,
+    )
+
+
+def free_length(situation: Situation) -> float:
+    """The longest stretch in mm without support."""
+    length = situation.body.length
+    steady = situation.case.hold.steady
+    if steady is None or steady.position is None or not 0 < steady.position < length:
+        return length
+    return max(steady.position, length - steady.position)
+
+
+def buckling_capacity(situation: Situation, between_centers: bool) -> tuple[Limit, float] | None:
+    """Limit `buckling` and the critical thrust itself, from the thinnest finished section at its 5 % stiffness."""
+    modulus = modulus_low(situation)
+    if modulus is None or situation.side_grain:
+        return None
+    length = free_length(situation)
+    thin = situation.body.thinnest
+    if length / thin < EULER_FROM_RATIO:
+        return None
+    figure = slender.buckling_force.figure(
+        diameter=thin, length=length, modulus=modulus, end_factor=1.0 if between_centers else 0.8
+    )
+    bowed = "bowed" in situation.traits.conditions
+    divisor = BUCKLE_DIVISOR_BOWED if bowed else BUCKLE_DIVISOR
+    limit = from_figure("buckling", figure, 1 / divisor, "the work bows under the thrust")
+    if limit is None or figure.value is None:
+        return None
+    return limit, figure.value
+
+
+def modulus_low(situation: Situation) -> float | None:
+    """Stiffness along the piece in GPa, 5 % value; None where no table has it."""
+    if situation.wood is not None:
+        return situation.wood.modulus.low
+    material = situation.material
+    return material.modulus.low if material is not None and material.modulus is not None else None
+
+
+def short_column(situation: Situation) -> Limit | None:
+    """Half the crushing strength over the thinnest section."""
+    wood = situation.wood
+    if wood is None:
+        return None
+    strength = wood.perpendicular.low if situation.side_grain else wood.crushing.low
+    figure = tail.ring_crush_force.figure(outer_diameter=situation.body.thinnest, inner_diameter=0.0, strength=strength)
+    return from_figure("short-column", figure, SHORT_COLUMN_SHARE, "the thinnest section is squeezed")
+
+
+def center_rating(center: TailCenter) -> Limit:
+    """What the tail center's bearing is made for."""
+    why = (
+        "the tail center's own rating" if center.rating_given else "a firm handwheel; the center's rating is not known"
+    )
+    basis = "practice" if center.rating_given else "rough-guide"
+    return Limit("center-rating", center.rating, basis, ("memory",), why, f"F = {center.rating:g} N")

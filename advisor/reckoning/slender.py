@@ -1,0 +1,33 @@
+"""How limp the bar is under the tool."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from advisor.physics import slender
+from advisor.reckoning import ends
+from advisor.situation import Situation
+
+PUSH_N = 50.0  # what a tool leans on the work sideways
+
+
+@dataclass(frozen=True)
+class Slender:
+    """Length over diameter, and deflection in mm under a 50 N push with the shear share in it."""
+
+    ratio: float
+    deflection: float | None
+    tail_up: bool
+
+
+def slender_bar(situation: Situation, between: bool, tail_up: bool) -> Slender:
+    """Deflection of the thinnest finished section over its free length, at the low stiffness."""
+    modulus = ends.modulus_low(situation)
+    length = ends.free_length(situation) if tail_up else situation.case.hold.overhang or situation.body.length
+    thin = situation.body.thinnest
+    ratio = length / thin
+    if modulus is None or situation.side_grain:
+        return Slender(ratio, None, tail_up)
+    word: slender.Ends = "pinned-pinned" if between else "fixed-pinned" if tail_up else "free"
+    bend = slender.deflection(force=PUSH_N, diameter=thin, length=length, modulus=modulus, ends=word)
+    return Slender(ratio, bend * (1 + slender.shear_fraction(length, thin, word)), tail_up)

@@ -1,0 +1,84 @@
+"""One name in plain words: a rule, a figure, a method, a material or a wood."""
+
+from __future__ import annotations
+
+import inspect
+from collections.abc import Callable
+
+from advisor.quantity import FigureInputError, nearest
+
+
+def _rule(name: str) -> str | None:
+    from advisor.rulebook import load_book
+
+    found = [rule for rule in load_book().rules if rule.name == name]
+    return found[0].explain() if found else None
+
+
+def _figure(name: str) -> str | None:
+    from advisor.figure import all_figures
+
+    formula = all_figures().get(name)
+    if formula is None:
+        return None
+    spec = formula.spec
+    doc = inspect.cleandoc(formula.__doc__ or "")
+    return f"{name}: {spec.title}\n\n{doc}\n\nGrade: {spec.grade}. Valid: {spec.valid}."
+
+
+def _method(name: str) -> str | None:
+    from advisor.models.methods import explain, method
+
+    try:
+        return explain(method(name))
+    except KeyError:
+        return None
+
+
+def _material(name: str) -> str | None:
+    from advisor.models.material import explain, resolve
+
+    found = resolve(name)
+    return "\n\n".join(explain(record) for record in found.records) if found.records else None
+
+
+def _wood(name: str) -> str | None:
+    from advisor.models.wood import properties, resolve
+
+    found = resolve(name)
+    if found.kind in ("none", "unknown"):
+        return None
+    if found.kind == "several":
+        return f"{name} fits several woods:\n" + "\n".join(f"  {wood.label}" for wood in found.woods)
+    wood = properties(found, 12.0)
+    rows = [
+        f"  density {wood.density.typical:.0f} kg/m³ ({wood.density.low:.0f} to {wood.density.high:.0f})",
+        f"  crushing along the grain {wood.crushing.typical:.1f} MPa (low {wood.crushing.low:.1f})",
+        f"  crushing across the grain {wood.perpendicular.typical:.2f} MPa (low {wood.perpendicular.low:.2f})",
+        f"  tension across the grain {wood.tension_perpendicular.typical:.2f} MPa "
+        f"(low {wood.tension_perpendicular.low:.2f})",
+        f"  stiffness along the grain {wood.modulus.typical:.1f} GPa (low {wood.modulus.low:.1f})",
+    ]
+    return f"{wood.name} at 12 % moisture\n" + "\n".join(rows)
+
+
+FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood)
+
+
+def _known() -> list[str]:
+    from advisor.figure import all_figures
+    from advisor.models.material import list_materials
+    from advisor.models.methods import all_methods
+    from advisor.rulebook import load_book
+
+    names = [rule.name for rule in load_book().rules] + list(all_figures()) + [entry.id for entry in all_methods()]
+    return names + [entry["name"] for entry in list_materials()]
+
+
+def explain(name: str) -> tuple[str, str]:
+    """The name and its page. Raises FigureInputError with the nearest names where nothing is called that."""
+    pages = [page for page in (finder(name) for finder in FINDERS) if page]
+    if not pages:
+        hint = nearest(name, _known()) or "; `advisor list rules` and its sisters print the names"
+        raise FigureInputError("name", name, f"a rule, figure, method, material or wood{hint}")
+    return name, "\n\n".join(pages)

@@ -1,0 +1,44 @@
+"""Numbers as a person reads them: two figures, limits down, requirements up."""
+
+from __future__ import annotations
+
+import math
+
+NEWTONS_PER_POUND = 4.4482216152605
+NM_PER_INCH_POUND = 0.1129848290276167
+MM_PER_INCH = 25.4
+
+
+def _two_figures(value: float, up: bool) -> float:
+    if value <= 0:
+        return 0.0
+    step = 10.0 ** (math.floor(math.log10(value)) - 1)
+    steps = value / step
+    return (math.ceil(steps - 1e-9) if up else math.floor(steps + 1e-9)) * step
+
+
+def rpm_down(value: float) -> str:
+    """A limit on speed to two figures, never above it."""
+    return f"{_two_figures(value, False):.0f}"
+
+
+def force(newtons: float, units: str, up: bool) -> str:
+    """A force to two figures: a requirement up, a limit down."""
+    other = newtons / NEWTONS_PER_POUND
+    metric, inch = f"{_two_figures(newtons, up):.0f} N", f"{_two_figures(other, up):.0f} lbf"
+    return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
+
+
+def torque(value: float, units: str) -> str:
+    """A torque to two figures."""
+    if units == "inch":
+        return f"{_two_figures(value / NM_PER_INCH_POUND, True):g} lbf·in"
+    return f"{_two_figures(value, True):g} N·m"
+
+
+def length(millimeters: float, units: str) -> str:
+    """A length to what a rule or a caliper shows."""
+    if units == "inch":
+        inches = millimeters / MM_PER_INCH
+        return f"{inches:.2g} in" if inches < 1 else f"{inches:.1f} in"
+    return f"{millimeters:.1f} mm" if millimeters < 10 else f"{millimeters:.0f} mm"

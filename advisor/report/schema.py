@@ -1,0 +1,134 @@
+"""JSON Schema of a case and of an answer."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from advisor import verdicts
+from advisor.models.case import METHODS
+
+NUMBER = {"type": "number"}
+TEXT = {"type": "string"}
+TEXTS = {"type": "array", "items": TEXT}
+GRADES = {"enum": ["calculated", "estimate", "rough-guide", "practice"]}
+
+
+def _object(required: dict[str, Any], optional: dict[str, Any] | None = None) -> dict[str, Any]:
+    return {
+        "type": "object",
+        "properties": {**required, **(optional or {})},
+        "required": list(required),
+        "additionalProperties": False,
+    }
+
+
+def _list(item: dict[str, Any]) -> dict[str, Any]:
+    return {"type": "array", "items": item}
+
+
+def _limit(unit: str) -> dict[str, Any]:
+    return _object({"name": TEXT, unit: NUMBER, "grade": GRADES, "formula": TEXT, "source": TEXT, "why": TEXT})
+
+
+def _holding() -> dict[str, Any]:
+    margin = _object({"name": TEXT, "have": NUMBER, "need": NUMBER, "unit": TEXT, "ratio": NUMBER, "grade": GRADES})
+    return _object(
+        {
+            "method": {"enum": list(METHODS)},
+            "verdict": {"enum": list(verdicts.HOLD)},
+            "rank": {"type": "integer", "minimum": 1},
+            "margins": _list(margin),
+            "grounds": _list(_object({"rule": TEXT, "text": TEXT})),
+            "would_change": TEXTS,
+            "sizes": {"type": "object", "additionalProperties": NUMBER},
+            "tail": {"enum": ["up", "away"]},
+        },
+        {"low": NUMBER, "typical_over_divisor": NUMBER},
+    )
+
+
+def _speed() -> dict[str, Any]:
+    rung = _object(
+        {
+            "radius_removed_mm": NUMBER,
+            "offset_mm": NUMBER,
+            "ceiling_rpm": NUMBER,
+            "governed_by": TEXT,
+            "diameter_mm": NUMBER,
+            "state": TEXT,
+        }
+    )
+    balance = _object(
+        {
+            "mass_kg": NUMBER,
+            "offset_mm": NUMBER,
+            "shift_mm": NUMBER,
+            "counterweight_g": NUMBER,
+            "counterweight_radius_mm": NUMBER,
+        },
+        {"couple_kg_mm2": NUMBER},
+    )
+    return _object(
+        {"ceiling_rpm": NUMBER, "limits": _list(_limit("rpm")), "would_change": TEXTS},
+        {
+            "start_rpm": NUMBER,
+            "governed_by": TEXT,
+            "runner_up": TEXT,
+            "steps": _list(_object({"when": TEXT, "rpm": NUMBER, "check": TEXT})),
+            "energy_j": NUMBER,
+            "rim_m_per_s": NUMBER,
+            "ladder": _list(rung),
+            "balance": balance,
+        },
+    )
+
+
+def _thrust() -> dict[str, Any]:
+    return _object(
+        {
+            "window": {"enum": ["open", "narrow", "empty", "not-used"]},
+            "limits": _list(_limit("n")),
+            "would_change": TEXTS,
+        },
+        {
+            "needed_n": NUMBER,
+            "allowed_n": NUMBER,
+            "set_n": NUMBER,
+            "handwheel_nm": NUMBER,
+            "handwheel_rim_n": NUMBER,
+            "governed_by": TEXT,
+            "runner_up": TEXT,
+            "seat_depth_mm": NUMBER,
+            "pressed_only_n": NUMBER,
+            "light_cuts_n": NUMBER,
+            "taper_slips_nm": NUMBER,
+            "slip_nm": {"type": "array", "items": NUMBER, "minItems": 2, "maxItems": 2},
+        },
+    )
+
+
+def answer_schema() -> dict[str, Any]:
+    """JSON Schema of an answer, draft 2020-12."""
+    free = {"type": "object"}
+    schema = _object(
+        {
+            "schema": {"const": "1"},
+            "verdict": {"enum": list(verdicts.MOUNT)},
+            "reasons": _list(_object({"rule": TEXT, "text": TEXT, "basis": TEXT, "do": TEXT})),
+            "cautions": {**_list(_object({"text": TEXT, "rule": TEXT, "basis": TEXT})), "minItems": 1},
+            "checks": TEXTS,
+            "notes": TEXTS,
+            "fired": TEXTS,
+            "assumed": _list(_object({"field": TEXT, "value": TEXT, "why": TEXT})),
+            "could_not_check": _list(_object({"what": TEXT, "missing": TEXT})),
+        },
+        {"holding": _list(_holding()), "speed": _speed(), "thrust": _thrust(), "centers": free, "tool": free},
+    )
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "answer", **schema}
+
+
+def schemas() -> dict[str, Any]:
+    """Both schemas by name."""
+    from advisor.models.schema import case_schema
+
+    return {"case": case_schema(), "answer": answer_schema()}

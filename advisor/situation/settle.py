@@ -1,0 +1,186 @@
+"""Case -> situation: every silence filled, every filling listed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from advisor.figure import Spread
+from advisor.models import hazards
+from advisor.models import material as materials
+from advisor.models import wood as woods
+from advisor.models.case import Case
+from advisor.situation.assumption import Assumption, Ledger
+from advisor.situation.cut import Cut, settle_cut
+from advisor.situation.lathe import Lathe, settle_lathe
+from advisor.situation.shape import Body, Traits, settle_body
+
+GREEN_FORMS = frozenset({"log", "half-log", "slab", "irregular"})
+ACROSS_FORMS = frozenset({"disc", "slab", "half-log"})
+ACROSS_PURPOSES = frozenset({"bowl", "platter"})
+OPERATION_BY_STATE = {"not-round": "roughing", "round": "shaping", "finished": "finishing"}
+UNKNOWN = "unknown"
+# Density kg/m³ of a lump nobody can name and that may be stone or metal: memory, from pumice-light resin to granite.
+UNNAMED_DENSITY = Spread(900.0, 1400.0, 2700.0)
+
+
+@dataclass(frozen=True)
+class Situation:
+    """One job with nothing left open.
+
+    `wood` is None for anything that is not wood; `material` is None for wood and for names nobody knows.
+    `match` is "one", "several", "unknown" (the person said so), "material" or "none".
+    """
+
+    case: Case
+    wood: woods.WoodProperties | None
+    choices: tuple[str, ...]
+    names: tuple[str, ...]
+    material: materials.Material | None
+    match: str
+    traits: Traits
+    body: Body
+    density: Spread
+    moisture: float
+    operation: str
+    cut: Cut
+    lathe: Lathe
+    assumed: tuple[Assumption, ...]
+    gaps: tuple[tuple[str, str], ...]
+
+    @property
+    def side_grain(self) -> bool:
+        """Fibers across the axis, as in a bowl blank."""
+        return self.traits.grain == "across"
+
+    @property
+    def trued(self) -> bool:
+        """Turned round already."""
+        return self.traits.state != "not-round"
+
+    @property
+    def purpose(self) -> str:
+        """What it is to become, "unknown" when nobody said."""
+        return self.case.work.purpose or "unknown"
+
+    @property
+    def reversed_piece(self) -> bool:
+        """A finished bowl, platter or box, turned about to clear its foot."""
+        finished = self.traits.state == "finished"
+        return finished and (self.purpose in ("bowl", "platter", "box") or self.traits.grain == "across")
+
+
+def _words(case: Case, ledger: Ledger) -> tuple[str, str, str]:
+    work = case.work
+    form, state, grain = work.form, work.state, work.grain
+    if form is None:
+        form = "irregular"
+        ledger.assume("work.form", form, "the shape was not given: the worst of them")
+    if state is None:
+        state = "not-round"
+        ledger.assume("work.state", state, "not said to be round")
+    if grain is None:
+        across = form in ACROSS_FORMS or (work.purpose or "") in ACROSS_PURPOSES
+        grain = "across" if across else "along"
+        ledger.assume("work.grain", grain, "as this shape or purpose usually runs")
+    return form, state, grain
+
+
+def _conditions(case: Case) -> frozenset[str]:
+    found = set(case.work.condition or ())
+    if case.work.crack is not None and not found & {"crack", "check", "through-crack", "ring-shake"}:
+        found.add("crack")
+    crack = case.work.crack
+    if crack is not None and crack.across is not None and crack.across >= case.work.diameter:
+        found.add("through-crack")
+    return frozenset(found)
+
+
+def _moisture(case: Case, form: str, conditions: frozenset[str], ledger: Ledger) -> float | str:
+    given = case.work.moisture
+    if given is not None:
+        return given
+    wet = form in GREEN_FORMS or "live-edge" in conditions
+    word = "green" if wet else "12 %"
+    ledger.assume("work.moisture", word, "ordinary for this shape" if not wet else "a log-like piece may well be wet")
+    return "green" if wet else 12.0
+
+
+@dataclass(frozen=True)
+class Identity:
+    """What the name means: woods, or a record outside wood, and the conditions the name itself brings along."""
+
+    match: str
+    woods: woods.Resolution
+    material: materials.Material | None
+    conditions: frozenset[str]
+
+
+def _identify(case: Case, ledger: Ledger) -> Identity:
+    name = case.work.material
+    found = woods.resolve(name)
+    nothing: frozenset[str] = frozenset()
+    if found.kind in ("one", "several"):
+        if found.kind == "several":
+            ledger.assume("work.material", name, "the name fits several woods: the worst of them")
+        elif found.note:
+            ledger.assume("work.material", found.woods[0].label, found.note)
+        return Identity(found.kind, found, None, nothing)
+    other = materials.resolve(name)
+    if other.kind == "none" or name.strip().lower() == UNKNOWN:
+        if found.kind == "none" and hazards.for_species(name):
+            # a wood known for its dust alone: its strength is anybody's guess
+            return Identity("unknown", woods.resolve(UNKNOWN), None, nothing)
+        return Identity(found.kind, found, None, nothing)
+    if all(record.is_wood for record in other.records):
+        words = frozenset(word for record in other.records for word in record.case_words)
+        return Identity("unknown", woods.resolve(UNKNOWN), None, words)
+    if other.kind == "several":
+        ledger.assume("work.material", name, "the name fits several materials: the most troublesome of them")
+    worst = max(other.records, key=lambda record: materials.VERDICT_ORDER.index(record.verdict))
+    return Identity("material" if other.kind == "one" else "several-materials", found, worst, nothing)
+
+
+def settle(case: Case) -> Situation:
+    """Fill every silence of a case with the stated defaults and list them.
+
+    The defaults are those of ordinary practice at its worst; a value the person gave is never changed.
+    """
+    ledger = Ledger()
+    form, state, grain = _words(case, ledger)
+    identity = _identify(case, ledger)
+    conditions = _conditions(case) | identity.conditions
+    match, found, material = identity.match, identity.woods, identity.material
+    wood = None
+    moisture: float | str = 12.0
+    if material is None and match != "none":
+        moisture = _moisture(case, form, conditions, ledger)
+        wood = woods.properties(found, moisture)
+        for name in wood.filled:
+            ledger.assume(f"wood.{name}", f"{getattr(wood, name).low:.3g}", wood.origins[name].text)
+    density = wood.density if wood is not None else UNNAMED_DENSITY if material is None else material.density
+    green = wood.green if wood is not None else False
+    traits = Traits(form, grain, state, conditions, green)
+    body = settle_body(case, traits, density, ledger)
+    operation: str | None = case.cut.operation
+    if operation is None:
+        operation = OPERATION_BY_STATE[state]
+        ledger.assume("cut.operation", operation, f"the usual work on a piece that is {state}")
+    if case.hold.overhang is None:
+        ledger.assume("hold.overhang", f"{body.length:.4g} mm", "the whole length stands out of the hold")
+    return Situation(
+        case=case,
+        wood=wood,
+        choices=tuple(choice.label for choice in found.woods) if match == "several" else found.suggestions,
+        names=tuple(name for choice in found.woods for name in (choice.label, choice.botanical) if name),
+        material=material,
+        match=match,
+        traits=traits,
+        body=body,
+        density=density,
+        moisture=wood.moisture_percent if wood is not None else 0.0,
+        operation=operation,
+        cut=settle_cut(case, traits, body, wood, material, operation, ledger),
+        lathe=settle_lathe(case, body, ledger),
+        assumed=tuple(ledger.assumed),
+        gaps=tuple(ledger.gaps),
+    )

@@ -1,0 +1,199 @@
+"""The blank as a body: what it measures, what it weighs and where its mass is."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from advisor.figure import Spread
+from advisor.models.case import Case
+from advisor.physics import balance
+from advisor.situation.assumption import Ledger
+
+# Offset of the center of mass as a share of the diameter, when nobody measured it (memory, by shape and condition).
+SHARE_TURNED_DRY = 0.002
+SHARE_TURNED_GREEN = 0.005
+SHARE_SAWN = 0.015
+SHARE_SQUARE = 0.01
+SHARE_LOG = 0.03
+SHARE_IRREGULAR = 0.05
+SHARE_UNEVEN = 0.02  # one side wet, crotch, burl, sapwood on one side
+SHARE_HOLLOW = 0.05  # bark inclusion, void, rot
+FEW_RADII = 12  # fewer than this miss a flat or a notch by up to 23 %
+FEW_RADII_FACTOR = 1.2
+
+SAWN = frozenset({"disc", "octagon", "round", "tube", "ring", "sphere", "segmented"})
+TRUED_STATES = frozenset({"round", "finished"})
+
+
+@dataclass(frozen=True)
+class Body:
+    """Sizes in mm, mass in kg; `offset` is the distance of the center of mass from the axis in mm."""
+
+    diameter: float
+    length: float
+    end_diameter: float
+    thinnest: float
+    mass: float
+    mass_given: bool
+    offset: float
+    offset_from: str
+    couple: float | None
+    far_offset: float | None
+
+
+def swept_diameter(case: Case) -> float:
+    """Twice the largest radius from the axis, in mm: the stated diameter, or more if a measured radius says so."""
+    radii = (case.work.radii or ()) + (case.work.radii_far_end or ())
+    return max([case.work.diameter, *(2 * r for r in radii)])
+
+
+def end_diameter(form: str, diameter: float) -> float:
+    """Diameter of the end face in mm; the side of a square, the flats of an octagon."""
+    if form == "square":
+        return diameter / math.sqrt(2)
+    if form == "octagon":
+        return diameter * math.cos(math.pi / 8)
+    return diameter
+
+
+def thinnest(case: Case, end: float) -> float:
+    """Thinnest finished section in mm, the end face when nothing else is said."""
+    given = [case.work.thinnest_diameter, case.work.finished_diameter]
+    sizes = [end, *(size for size in given if size is not None)]
+    if case.work.profile:
+        sizes += [diameter for _, diameter in case.work.profile]
+    return min(sizes)
+
+
+def half_log_axis(case: Case, diameter: float, ledger: Ledger) -> tuple[float, float]:
+    """Radius of the log the half came from and height of the axis over the flat, both in mm."""
+    half = diameter / 2
+    height = case.work.axis_from_flat
+    if height is None:
+        # a quarter of the log's radius: R/4 and R are the sides of the largest swept radius
+        radius = half / math.hypot(1, 0.25)
+        ledger.assume(
+            "work.axis_from_flat", f"{radius / 4:.0f} mm", "a quarter of the height: the worst of ordinary practice"
+        )
+        return radius, radius / 4
+    height = min(height, half)
+    return max(math.sqrt(max(half**2 - height**2, 0.0)), height), height
+
+
+def volume(case: Case, form: str, grain: str, diameter: float, log_radius: float | None) -> float:
+    """Volume in mm³, on the heavy side where the shape is only named."""
+    length = case.work.length
+    area = math.pi / 4 * diameter**2
+    wall = case.work.wall
+    if form == "square":
+        area = diameter**2 / 2
+    elif form == "octagon":
+        area = diameter**2 / math.sqrt(2)
+    elif form == "half-log" and grain == "along" and log_radius is not None:
+        area = math.pi / 2 * log_radius**2
+    elif form in ("tube", "ring") and wall is not None and 2 * wall < diameter:
+        area -= math.pi / 4 * (diameter - 2 * wall) ** 2
+    elif form == "sphere":
+        return math.pi / 6 * diameter**3
+    return area * length
+
+
+def base_share(form: str, state: str, green: bool) -> float:
+    """Share of the diameter by which the center of mass is off, by shape alone."""
+    if state in TRUED_STATES:
+        return SHARE_TURNED_GREEN if green else SHARE_TURNED_DRY
+    if form in SAWN:
+        return SHARE_SAWN
+    return {"square": SHARE_SQUARE, "log": SHARE_LOG}.get(form, SHARE_IRREGULAR)
+
+
+def density_share(conditions: frozenset[str], one_side_wet: bool) -> float:
+    """Share of the diameter added by uneven density that was stated or is visible."""
+    if conditions & {"bark-inclusion", "void", "rot"}:
+        return SHARE_HOLLOW
+    return SHARE_UNEVEN if one_side_wet or conditions & {"crotch", "burl"} else 0.0
+
+
+@dataclass(frozen=True)
+class Traits:
+    """The words that decide where the mass is."""
+
+    form: str
+    grain: str
+    state: str
+    conditions: frozenset[str]
+    green: bool
+
+
+def measured_offset(case: Case, mass: float, traits: Traits, diameter: float) -> tuple[float, str, float | None] | None:
+    """Offset in mm from what was measured: (offset, how it was found, offset at the far end), or None."""
+    found: list[tuple[float, str, float | None]] = []
+    work = case.work
+    if work.offset is not None:
+        found.append((work.offset, "as given", None))
+    if work.balance_test is not None:
+        moment = work.balance_test.weight * work.balance_test.radius
+        found.append((moment / mass, "from the balance test", None))
+    if work.radii:
+        extra = density_share(traits.conditions, bool(work.one_side_wet)) * diameter
+        near = _from_radii(work.radii, traits)
+        far = _from_radii(work.radii_far_end, traits) if work.radii_far_end else None
+        found.append((max(near, far or 0.0) + extra, "from the radii", far))
+    return max(found, key=lambda entry: entry[0]) if found else None
+
+
+def _from_radii(radii: tuple[float, ...], traits: Traits) -> float:
+    offset = balance.offset_from_radii(radii=radii)
+    ragged = traits.form not in ("disc", "round") or "live-edge" in traits.conditions
+    return offset * (FEW_RADII_FACTOR if len(radii) < FEW_RADII and ragged else 1.0)
+
+
+def shape_offset(case: Case, traits: Traits, diameter: float, log: tuple[float, float] | None) -> tuple[float, str]:
+    """Offset in mm guessed from the shape, on the heavy side, and the words for it."""
+    if traits.state not in TRUED_STATES and log is not None:
+        return balance.half_log_offset(radius=log[0], axis_from_flat=log[1]), "half-log by its geometry"
+    form = "irregular" if "live-edge" in traits.conditions and traits.form not in ("half-log",) else traits.form
+    share = base_share(form, traits.state, traits.green)
+    share += density_share(traits.conditions, bool(case.work.one_side_wet))
+    return share * diameter, f"{share:.3f} of the diameter, by shape and condition"
+
+
+def settle_body(case: Case, traits: Traits, density: Spread, ledger: Ledger) -> Body:
+    """Work out sizes, mass and offset; everything supplied is noted in the ledger."""
+    diameter = swept_diameter(case)
+    end = end_diameter(traits.form, diameter)
+    is_half = traits.form == "half-log" and traits.grain == "along"
+    log = half_log_axis(case, diameter, ledger) if is_half else None
+    mass = case.work.mass
+    if mass is None:
+        mass = volume(case, traits.form, traits.grain, diameter, log[0] if log else None) * density.high * 1e-9
+        ledger.assume("work.mass", f"{mass:.2g} kg", "volume of the stated shape at the high end of the density")
+    measured = measured_offset(case, mass, traits, diameter)
+    if measured is not None:
+        offset, how, far = measured
+    else:
+        offset, how = shape_offset(case, traits, diameter, log)
+        far = None
+        ledger.assume("work.offset", f"{offset:.2g} mm", how)
+    return Body(
+        diameter=diameter,
+        length=case.work.length,
+        end_diameter=end,
+        thinnest=thinnest(case, end),
+        mass=mass,
+        mass_given=case.work.mass is not None,
+        offset=offset,
+        offset_from=how,
+        couple=_couple(case, mass),
+        far_offset=far,
+    )
+
+
+def _couple(case: Case, mass: float) -> float | None:
+    """Couple unbalance in kg·mm²: half the mass at each end, the opposite parts of both offsets, half the length."""
+    if not (case.work.radii and case.work.radii_far_end):
+        return None
+    near, far = (balance.center_from_radii(radii) for radii in (case.work.radii, case.work.radii_far_end))
+    skew = math.hypot(near[0] - far[0], near[1] - far[1]) / 2
+    return mass * skew * case.work.length / 2

@@ -1,0 +1,18 @@
+"""Mildly irritating wood without extraction or mask.
+
+What it looks at   the known hazards of this wood against the person and the dust control stated
+Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
+                   eleventh
+What to do         extraction and mask as the tier asks; a physician where lungs are concerned
+Does not apply     woods without a known hazard; not being listed is not a clean bill of health
+Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+"""
+
+from advisor.rulebook import Effect, Rule, fact
+
+rule = Rule(
+    when=fact("hazard", tier="T1", refused="yes", reacted="no"),
+    effect=Effect.WITH_CARE,
+    says="{wood}: {effects}. A mask and extraction would be wise.",
+    basis=("hse-wis30",),
+)

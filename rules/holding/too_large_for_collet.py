@@ -1,0 +1,16 @@
+"""A collet takes rod to 40 mm.
+
+What it looks at   work diameter in a collet
+Why it matters     it does not go in, or grips by its edge
+What to do         another hold
+Does not apply     work that fits
+Sources            common practice, no source
+"""
+
+from advisor.rulebook import Effect, Rule, above, fact
+
+rule = Rule(
+    when=fact("hold", method="collet", diameter_mm=above(40.0)),
+    effect=Effect.REFUSE,
+    says="Too large: it takes work to 40 mm.",
+)

@@ -1,0 +1,34 @@
+"""What holds a bowl while its outside is shaped.
+
+What it looks at   shape, grain, state, size and wetness of the piece
+Why it matters     which hold comes first is the trade's experience, not arithmetic
+What to do         try them in this order; margins decide among equals
+Does not apply     pieces of another kind, which have a row of their own
+Sources            common practice, no source
+"""
+
+from advisor.rulebook import Effect, Rule, above, fact, none_of, one_of
+
+rule = Rule(
+    when=fact(
+        "reach",
+        family="wood",
+        grain="across",
+        state=one_of("round", "finished"),
+        operation=none_of("hollowing"),
+        ratio=above(1 / 6),
+    ),
+    effect=Effect.REACH,
+    says="An old hand reaches first for jaws on tenon, then faceplate screws.",
+    order=(
+        "jaws-on-tenon",
+        "faceplate-screws",
+        "screw-chuck",
+        "jaws-in-recess",
+        "waste-block-faceplate",
+        "glue-block",
+        "long-jaws",
+        "spur-drive",
+    ),
+    row=220,
+)

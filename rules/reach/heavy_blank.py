@@ -1,0 +1,18 @@
+"""What holds a heavy side-grain blank.
+
+What it looks at   shape, grain, state, size and wetness of the piece
+Why it matters     which hold comes first is the trade's experience, not arithmetic
+What to do         try them in this order; margins decide among equals
+Does not apply     pieces of another kind, which have a row of their own
+Sources            common practice, no source
+"""
+
+from advisor.rulebook import Effect, Rule, above, fact
+
+rule = Rule(
+    when=fact("reach", family="wood", grain="across", state="not-round", mass_kg=above(5.0), wet="no"),
+    effect=Effect.REACH,
+    says="An old hand reaches first for faceplate screws, then two spur drive.",
+    order=("faceplate-screws", "two-spur-drive", "spur-drive", "pin-chuck", "jaws-on-tenon", "screw-chuck"),
+    row=155,
+)

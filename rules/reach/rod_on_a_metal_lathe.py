@@ -1,0 +1,25 @@
+"""What holds a turned wooden rod on a metal lathe.
+
+What it looks at   shape, grain, state, size and wetness of the piece
+Why it matters     which hold comes first is the trade's experience, not arithmetic
+What to do         try them in this order; margins decide among equals
+Does not apply     pieces of another kind, which have a row of their own
+Sources            common practice, no source
+"""
+
+from advisor.rulebook import Effect, Rule, at_most, fact, one_of
+
+rule = Rule(
+    when=fact(
+        "reach",
+        family="wood",
+        grain=one_of("along", "diagonal", "none"),
+        machine="metal-lathe",
+        state=one_of("round", "finished"),
+        diameter_mm=at_most(75.0),
+    ),
+    effect=Effect.REACH,
+    says="An old hand reaches first for collet, then split bushing.",
+    order=("collet", "split-bushing", "soft-jaws", "four-jaw-independent", "jaws-on-tenon", "three-jaw"),
+    row=260,
+)

@@ -1,0 +1,22 @@
+"""Not even light cuts find a safe thrust.
+
+What it looks at   the share of an ordinary cut that fits under the limits, less than half
+Why it matters     half an ordinary cut is the least anybody takes without noticing
+What to do         seat the teeth; a cup; grip one end; a steady
+Does not apply     cuts that fit; a force the person stated
+Sources            common practice, no source
+"""
+
+from advisor.rulebook import Effect, Rule, below, fact
+
+rule = Rule(
+    when=fact("thrust", force_given="no", light_share=below(0.5)),
+    effect=Effect.ASK_FIRST,
+    says=(
+        "No safe thrust with these centers, not even for light cuts: {needed} wanted, {allowed} allowed "
+        "({why}). Change the center, grip one end, or steady it."
+    ),
+    do="Change the center, grip one end, or steady it.",
+    window="empty",
+    opens=("hold.tail.kind", "hold.drive.seated_depth", "hold.method", "hold.steady"),
+)

@@ -1,0 +1,25 @@
+"""Bowed stock whips and buckles early."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "bowed-stock"
+FIRES = [
+    "SPINDLE; work.condition=[bowed]",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL",
+    "SPINDLE; work.condition=[knot]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""Crazed plastic shatters."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "crazed"
+FIRES = [
+    "PLASTIC; work.condition=[stress-crazed]",
+]
+QUIET = [
+    "PLASTIC",
+    "SPINDLE",
+    "BOWL",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

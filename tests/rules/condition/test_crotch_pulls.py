@@ -1,0 +1,25 @@
+"""A crotch pulls three ways."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "crotch-pulls"
+FIRES = [
+    "BOWL; work.condition=[crotch]",
+]
+QUIET = [
+    "BOWL",
+    "SPINDLE",
+    "BOWL; work.condition=[knot]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""A natural edge cuts air and throws bark."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "natural-edge"
+FIRES = [
+    "BOWL; work.condition=[live-edge]; work.form=slab",
+]
+QUIET = [
+    "BOWL",
+    "SPINDLE",
+    "BOWL; work.condition=[burl]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""Resin and glue that are not cured let go and make people ill."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "not-cured"
+FIRES = [
+    "BOWL; work.condition=[uncured]",
+]
+QUIET = [
+    "BOWL",
+    "SPINDLE",
+    "BOWL; work.condition=[glued-joint]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

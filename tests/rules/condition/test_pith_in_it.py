@@ -1,0 +1,25 @@
+"""Wood with the pith in it checks like a star."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "pith-in-it"
+FIRES = [
+    "SPINDLE; work.condition=[pith]",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL",
+    "SPINDLE; work.condition=[knot]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

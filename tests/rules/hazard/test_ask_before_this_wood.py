@@ -1,0 +1,24 @@
+"""Strong sensitizers are asked about first."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "ask-before-this-wood"
+FIRES = [
+    "SPINDLE; work.material=yew",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Irritating wood with dust control not stated."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "controls-not-stated"
+FIRES = [
+    "SPINDLE; person.extraction=unknown_",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

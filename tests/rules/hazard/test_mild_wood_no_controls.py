@@ -1,0 +1,23 @@
+"""Mildly irritating wood without extraction or mask."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "mild-wood-no-controls"
+FIRES = [
+    "SPINDLE; person.extraction=no",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""Sensitizing wood without extraction or mask."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "no-controls-at-all"
+FIRES = [
+    "SPINDLE; work.material=black walnut; person.respirator=none",
+]
+QUIET = [
+    "SPINDLE",
+    "SPINDLE; work.material=black walnut",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

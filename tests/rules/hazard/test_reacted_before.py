@@ -1,0 +1,24 @@
+"""Who has reacted before reacts to less."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "reacted-before"
+FIRES = [
+    "SPINDLE; work.material=black walnut; person.reacted_before=[black walnut]",
+]
+QUIET = [
+    "SPINDLE",
+    "SPINDLE; work.material=black walnut",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""A sensitizing wood with dust control in place."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "wood-to-watch"
+FIRES = [
+    "SPINDLE; work.material=black walnut",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""Bare three jaws crush wood."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "bare-jaws-on-wood"
+FIRES = [
+    "ROD; hold.method=three-jaw",
+]
+QUIET = [
+    "ROD; hold.kit=[three-jaw]",
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Oily wood sheds glue."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "glue-on-oily-wood"
+FIRES = [
+    "BOWL; hold.method=glue-block; work.condition=[oily]",
+]
+QUIET = [
+    "BOWL; hold.method=glue-block",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Glue on what nobody knows is a guess."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "glue-on-unknown-stuff"
+FIRES = [
+    "BOWL; work.material=flubberwood; hold.method=glue-block",
+]
+QUIET = [
+    "BOWL; hold.method=glue-block",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Rubber buttons take finishing cuts."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "heavy-cuts-on-buttons"
+FIRES = [
+    "BOWL; hold.method=rubber-button-jaws; work.state=round",
+]
+QUIET = [
+    "BOWL; hold.method=rubber-button-jaws; work.state=finished",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

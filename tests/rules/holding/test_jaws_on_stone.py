@@ -1,0 +1,23 @@
+"""Jaws crack stone."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "jaws-on-stone"
+FIRES = [
+    "STONE; hold.method=jaws-on-tenon",
+]
+QUIET = [
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

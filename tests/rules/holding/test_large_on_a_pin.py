@@ -1,0 +1,23 @@
+"""Large work on a pin asks for care."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "large-on-a-pin"
+FIRES = [
+    "BOWL; hold.method=pin-chuck; work.diameter=14in",
+]
+QUIET = [
+    "BOWL; hold.method=pin-chuck",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

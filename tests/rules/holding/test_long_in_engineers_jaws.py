@@ -1,0 +1,23 @@
+"""A long overhang levers out of short jaws."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "long-in-engineers-jaws"
+FIRES = [
+    "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm",
+]
+QUIET = [
+    "ROD; hold.method=three-jaw",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Three diameters out of the jaws asks for care."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "out-of-engineers-jaws"
+FIRES = [
+    "ROD; hold.method=three-jaw; hold.tail.kind=none; hold.overhang=85mm",
+]
+QUIET = [
+    "ROD; hold.method=three-jaw",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""Jaws spreading in resin crack it."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "recess-in-resin"
+FIRES = [
+    "PLASTIC; hold.method=jaws-in-recess",
+]
+QUIET = [
+    "PLATTER",
+    "BOWL; hold.method=jaws-in-recess",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""A ring clamp holds finished shapes."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "ring-clamp-on-a-rough-piece"
+FIRES = [
+    "BOWL; hold.method=ring-clamp-plate",
+]
+QUIET = [
+    "BOWL; hold.method=ring-clamp-plate; work.state=finished",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""A square socket takes sides to 55 mm."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "socket-too-small"
+FIRES = [
+    "SPINDLE; hold.method=square-socket-drive; work.diameter=4in",
+]
+QUIET = [
+    "SPINDLE; hold.method=square-socket-drive; work.diameter=2in",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

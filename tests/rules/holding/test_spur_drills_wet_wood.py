@@ -1,0 +1,24 @@
+"""A slipping spur becomes a drill in wet wood."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "spur-drills-wet-wood"
+FIRES = [
+    "BOWL; hold.method=spur-drive; work.moisture=green; work.mass=8kg",
+]
+QUIET = [
+    "BOWL; hold.method=spur-drive",
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Spurs in line with a check split it."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "spurs-on-a-check"
+FIRES = [
+    "SPINDLE; work.condition=[check]",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

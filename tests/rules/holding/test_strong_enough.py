@@ -1,0 +1,23 @@
+"""The hold carries the cut even on a bad day."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "strong-enough"
+FIRES = [
+    "SPINDLE; work.state=round",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Tape does not take blows."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "tape-and-blows"
+FIRES = [
+    "BOWL; hold.method=double-sided-tape",
+]
+QUIET = [
+    "DISC; hold.method=double-sided-tape",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""A tenon under a quarter of the bowl wants the tailstock."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "tenon-small"
+FIRES = [
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm",
+]
+QUIET = [
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=90mm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

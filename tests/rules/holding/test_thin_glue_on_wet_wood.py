@@ -1,0 +1,24 @@
+"""Quick glue does not hold on wet wood."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "thin-glue-on-wet-wood"
+FIRES = [
+    "BOWL; hold.method=glue-block; work.moisture=green; hold.glue.kind=cyanoacrylate",
+]
+QUIET = [
+    "BOWL; hold.method=glue-block",
+    "BOWL; hold.method=glue-block; work.moisture=green; hold.glue.kind=polyurethane",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""Holding through the spindle is for long bars."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "through-spindle-for-bars"
+FIRES = [
+    "BOWL; hold.method=through-spindle",
+]
+QUIET = [
+    "ROD; hold.method=through-spindle",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,23 @@
+"""The rear of a bar through the spindle must be carried."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "through-spindle-rear-end"
+FIRES = [
+    "ROD; hold.method=through-spindle",
+]
+QUIET = [
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

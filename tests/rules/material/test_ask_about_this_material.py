@@ -1,0 +1,25 @@
+"""Some materials are asked about first."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "ask-about-this-material"
+FIRES = [
+    "STONE; work.material=soapstone",
+]
+QUIET = [
+    "PLASTIC",
+    "SPINDLE",
+    "BOWL",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""A large cracked lump of unknown wood is three doubts at once."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "unknown-and-cracked"
+FIRES = [
+    "BOWL; work.material=unknown; work.condition=[crack]; work.crack.across=20mm",
+]
+QUIET = [
+    "BOWL",
+    "BOWL; work.material=unknown",
+    "BOWL; work.condition=[crack]; work.crack.across=20mm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""Unknown wood with faults is asked about first."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "unknown-wood-faulty"
+FIRES = [
+    "SPINDLE; work.material=unknown; work.condition=[check]",
+]
+QUIET = [
+    "SPINDLE",
+    "SPINDLE; work.material=unknown",
+    "SPINDLE; work.condition=[check]",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

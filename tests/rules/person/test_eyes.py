@@ -1,0 +1,23 @@
+"""Eyes come first."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "eyes"
+FIRES = [
+    "SPINDLE",
+    "BOWL",
+    "PLASTIC",
+]
+QUIET = []
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

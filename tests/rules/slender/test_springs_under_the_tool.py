@@ -1,0 +1,24 @@
+"""A bar that springs under the tool chatters."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "springs-under-the-tool"
+FIRES = [
+    "SPINDLE; work.length=50in; work.finished_diameter=1in",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

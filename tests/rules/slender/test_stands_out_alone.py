@@ -1,0 +1,24 @@
+"""A long piece without the tailstock levers out of its hold."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "stands-out-alone"
+FIRES = [
+    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=14in",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""More than 50 joules at the first start is past any face shield."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "much-energy"
+FIRES = [
+    "BOWL; work.diameter=17in; work.length=8in; machine.mass=900kg; work.state=round",
+]
+QUIET = [
+    "SPINDLE",
+    "ROD",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""The wanted speed is past the ceiling."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "wanted-too-fast"
+FIRES = [
+    "BOWL; cut.wanted_rpm=1500",
+]
+QUIET = [
+    "BOWL",
+    "BOWL; cut.wanted_rpm=100",
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

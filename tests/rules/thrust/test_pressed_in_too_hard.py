@@ -1,0 +1,25 @@
+"""Pressing teeth in with the tailstock takes more than the wood stands."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "pressed-in-too-hard"
+FIRES = [
+    "SPINDLE",
+]
+QUIET = [
+    "SPINDLE; hold.drive.seated_depth=4mm",
+    "SPINDLE; hold.method=cup-drive",
+    "SPINDLE; hold.method=jaws-on-tenon",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)
