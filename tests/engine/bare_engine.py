@@ -43,8 +43,8 @@ def division_by_zero() -> None:
 
 
 def too_many_alike() -> None:
-    """256 rules of one condition: segmentation fault."""
-    post(rule_set(*({"kind": "thrust"} for _ in range(256))))
+    """257 rules of one condition: error 108 when built; 256 write past the end and sometimes die."""
+    post(rule_set(*({"kind": "thrust"} for _ in range(257))))
 
 
 def too_many_true() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 import threading
+import time
 from pathlib import Path
 from typing import Any
 
@@ -162,6 +163,13 @@ def test_numbers_are_written_plainly(number: float) -> None:
     assert float(text) == pytest.approx(number, rel=5e-9)
 
 
+def test_numbers_are_compared_to_nine_figures() -> None:
+    engine = engine_of(note("below", x=below(1)), note("equal", x=1), note("third", x=1 / 3))
+    assert fired(engine, Fact("thrust", {"x": 1 - 1e-10})) == ["equal"]
+    assert fired(engine, Fact("thrust", {"x": 1 - 1e-9})) == ["below"]
+    assert fired(engine, Fact("thrust", {"x": 0.33333333333})) == ["below", "third"]
+
+
 def test_bare_engine_misreads_exponents() -> None:
     for number in (1e-05, 1e16):
         with pytest.raises(durable.engine.durable_rules_engine.error, match="error code: 2"):
@@ -266,6 +274,24 @@ def test_a_jump_of_the_clock_loses_no_ruling_in_silence(monkeypatch: pytest.Monk
         with pytest.raises(EngineFault, match="broke off"):
             engine.run([Fact("thrust", {})])
     assert fired(engine, Fact("thrust", {})) == ["a", "b"]
+
+
+def test_the_engine_runs_on_a_clock_that_never_jumps() -> None:
+    fired(engine_of(note("a")), Fact("thrust", {}))
+    assert durable.engine._unix_now is time.monotonic
+
+
+def test_a_request_that_starts_no_rule_at_all_is_a_fault(monkeypatch: pytest.MonkeyPatch) -> None:
+    engine = engine_of(note("a"))
+    monkeypatch.setattr(durable.engine.durable_rules_engine, "start_action_for_state", lambda *_: None)
+    with pytest.raises(EngineFault, match="broke off"):
+        engine.run([Fact("thrust", {})])
+
+
+def test_the_order_of_rule_sets_does_not_show() -> None:
+    engine = engine_of(*(note(f"r{n:03}") for n in range(100)))
+    engine._sets["thrust"].reverse()
+    assert fired(engine, Fact("thrust", {})) == [f"r{n:03}" for n in range(100)]
 
 
 def test_no_timer_threads() -> None:
