@@ -7,6 +7,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from advisor.data.tables import Number, Table, Text, load
+from advisor.physics.teeth import TOOTH_SHARE, WORKING_FACTOR, side_grain_bearing
 from advisor.reckoning.defects import defect_share
 from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
@@ -14,8 +15,6 @@ from advisor.situation.assumption import Assumption
 if TYPE_CHECKING:
     from advisor.models.case import Drive as GivenDrive
 
-WORKING_TO_LIMIT = 1.5  # strength across the grain at working deformation over the proportional limit; memory
-SHARE_BESIDE_POINT = 0.9  # of the thrust; the center point takes the rest
 TOOTH_HALF_ANGLE_DEG = 30.0
 CHISEL_INCLUDED_DEG = 35.0  # teeth up to this included angle are chisels
 LEAST_SEAT_MM = 2.0
@@ -175,7 +174,7 @@ def drive_for(situation: Situation, method: str) -> Drive | None:
         face_angle=face,
         back_angle=back,
         tooth_height=given.tooth_height if given is not None else None,
-        share=SHARE_BESIDE_POINT,
+        share=TOOTH_SHARE,
         mean_radius=(reach + min(inner, reach)) / 4,
         bearing_length=max(reach - inner, 0.0) / 2,
         effective=_effective(kind, face, back),
@@ -192,10 +191,10 @@ def tooth_bearing(situation: Situation, drive: Drive, depth: float, f90_value: f
     In side grain half the teeth bear across the fibers and half along them, at min(f0, 2·k_u·f90).
     Defects at the end lower p. Valid for teeth 3 mm and longer in wood; source: derived, k_u from memory.
     """
-    bearing = WORKING_TO_LIMIT * f90_value
     wood = situation.wood
+    bearing = WORKING_FACTOR * f90_value
     if situation.side_grain and wood is not None:
-        bearing = (bearing + min(wood.crushing.low, 2 * bearing)) / 2
+        bearing = side_grain_bearing(wood.crushing.low, f90_value)
     bearing *= defect_share(situation)
     return drive.teeth * bearing * drive.bearing_length * depth * drive.mean_radius * 1e-3
 

@@ -11,11 +11,9 @@ from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 
 DIVISORS_JAM = Divisors(1.5, 2.5)
-DIVISORS_VACUUM = Divisors(3.0, 3.0)
+DIVISORS_VACUUM = Divisors(vacuum.VACUUM_DIVISOR, vacuum.VACUUM_DIVISOR)
 HOOP_DIVISOR = 3.0
 FLOOR_DIVISOR = 3.0
-LIFT_SHARE = 0.5  # a ring seal starts to lift at half of the overturning moment
-BEST_PUMP_SHARE = 0.85  # of the air pressure, with work on the seal
 POISSON = 0.3
 
 
@@ -61,7 +59,7 @@ def _suction(job: Job, model: Model) -> float:
     gauge = case.hold.vacuum.gauge if case.hold.vacuum is not None else None
     if gauge is not None:
         return min(gauge, air)
-    usual = min(workmanship(job.method, "pressure").low, BEST_PUMP_SHARE * air)
+    usual = min(workmanship(job.method, "pressure").low, vacuum.ATTAINED_HIGH * air)
     model.suppose("hold.vacuum.gauge", f"{usual:.3g} kPa", "a poor seal: read at least 20 inHg first, with the work on")
     return usual
 
@@ -79,9 +77,9 @@ def suction(job: Job) -> Model:
     pressure = _suction(job, model)
     force = vacuum.vacuum_force(pressure=pressure, diameter=diameter)
     rub = workmanship(job.method, "friction")
-    radius = diameter / 2 * 1e-3
-    model.low = Capacity(rub.low * force * radius, LIFT_SHARE * force * radius, force)
-    model.typical = Capacity(rub.typical * force * radius, LIFT_SHARE * force * radius, force)
+    lifts = vacuum.seal_moment(force, diameter / 2)
+    model.low = Capacity(vacuum.seal_torque(rub.low, force, diameter / 2), lifts, force)
+    model.typical = Capacity(vacuum.seal_torque(rub.typical, force, diameter / 2), lifts, force)
     floor = job.situation.case.work.floor
     tension = strengths.splitting(job.situation)
     if floor is not None and floor > 0 and tension is not None and pressure > 0:

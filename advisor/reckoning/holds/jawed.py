@@ -14,10 +14,7 @@ from advisor.reckoning.holds.workmanship import Ends, workmanship
 
 DIVISORS = Divisors(1.5, 2.5)
 GIVEN_GRIP_SHARE = 0.8  # a stated grip is known to 20 %
-DOVETAIL = 1.25  # more moment from a dovetail seated in undamaged wood; memory
-CONTACT = 0.7  # share of the jaws that touches
-CONTACT_SOFT = 0.5
-CONTACT_OFF_CIRCLE = 0.3  # tenon off the jaws' true circle
+CONTACT_SOFT = 0.5  # share of bored soft jaws that touches; memory
 CIRCLE_SLACK = 0.04  # of the jaw circle; within it the jaws still touch fully
 CIRCLE_FAR = 0.20
 FOUR_PADS_MM2 = 4 * 20 * 25
@@ -55,7 +52,7 @@ def _circle_contact(job: Job, diameter: float, contact: float) -> float:
     if circle is None:
         return contact
     off = (abs(diameter - circle) / circle - CIRCLE_SLACK) / (CIRCLE_FAR - CIRCLE_SLACK)
-    return contact - (contact - min(contact, CONTACT_OFF_CIRCLE)) * min(max(off, 0.0), 1.0)
+    return contact - (contact - min(contact, jaws.CONTACT_OFF_CIRCLE)) * min(max(off, 0.0), 1.0)
 
 
 def _gripped(job: Job, length: float) -> float:
@@ -69,10 +66,10 @@ def _seat(job: Job, model: Model) -> _Seat:
     method = job.method
     if method == "jaws-on-tenon":
         diameter, length, shoulder = sizes.tenon(job, model)
-        return _Seat(diameter, _gripped(job, length), shoulder, _circle_contact(job, diameter, CONTACT))
+        return _Seat(diameter, _gripped(job, length), shoulder, _circle_contact(job, diameter, jaws.CONTACT_FITTING))
     if method == "long-jaws":
         diameter, length = sizes.long_tenon(job, model)
-        return _Seat(diameter, _gripped(job, length), None, _circle_contact(job, diameter, CONTACT))
+        return _Seat(diameter, _gripped(job, length), None, _circle_contact(job, diameter, jaws.CONTACT_FITTING))
     diameter = sizes.outside(job, model)
     length = _gripped(job, sizes.OUTSIDE_GRIP_MM)
     area = {
@@ -81,8 +78,9 @@ def _seat(job: Job, model: Model) -> _Seat:
         "drill-chuck": DRILL_LINES_MM2,
     }.get(method)
     if area is not None:
-        return _Seat(diameter, length, None, min(CONTACT, area / (math.pi * diameter * sizes.OUTSIDE_GRIP_MM)))
-    return _Seat(diameter, length, None, CONTACT_SOFT if method == "soft-jaws" else CONTACT)
+        girth = math.pi * diameter * sizes.OUTSIDE_GRIP_MM
+        return _Seat(diameter, length, None, min(jaws.CONTACT_FITTING, area / girth))
+    return _Seat(diameter, length, None, CONTACT_SOFT if method == "soft-jaws" else jaws.CONTACT_FITTING)
 
 
 @lru_cache(maxsize=256)
@@ -122,7 +120,7 @@ def outside(job: Job) -> Model:
     bending = strengths.root(job.situation)
     rub = strengths.friction(job.situation)
     stands, unit_root = _per_strength(seat)
-    dovetail = DOVETAIL if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
+    dovetail = jaws.DOVETAIL_GAIN if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
     if bending is None:
         model.missing.append(("the root of the tenon", "tensile strength of this material"))
     ends = []
@@ -169,7 +167,7 @@ def recess(job: Job) -> Model:
     for end in (0, 1):
         force = min(usual[end], RECESS_SHARE_OF_SPLIT * splits * tension[end])
         torque = jaws.jaw_torque(friction=rub[end], grip=force, diameter=diameter)
-        ends.append(Capacity(torque, DOVETAIL * torque, rub[end] * force))
+        ends.append(Capacity(torque, jaws.DOVETAIL_GAIN * torque, rub[end] * force))
     model.low, model.typical = ends
     return model
 

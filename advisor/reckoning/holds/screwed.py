@@ -15,10 +15,7 @@ from advisor.situation import Situation
 
 DIVISORS_SIDE = Divisors(3.0, 3.0)
 DIVISORS_END = Divisors(3.0, 4.0)
-END_SHARE = 0.5  # end grain holds screws erratically; below the printed 0.75
-WET_SHARE = 0.5
 LOW_SHARE = 0.59  # 1 - 1.645 × 0.25, the scatter of withdrawal
-FACE_MEAN = 2 / 3  # mean radius of a face pressed evenly
 
 
 @lru_cache(maxsize=1)
@@ -48,8 +45,8 @@ def _share(situation: Situation) -> float:
     """What wet wood, end grain and defects leave of a screw's hold."""
     share = defect_share(situation)
     if not situation.side_grain:
-        share *= END_SHARE
-    return share * WET_SHARE if situation.traits.green else share
+        share *= screws.END_GRAIN_ADVISED
+    return share * screws.GREEN if situation.traits.green else share
 
 
 def _divisors(situation: Situation) -> Divisors:
@@ -93,7 +90,7 @@ def faceplate(job: Job) -> Model:
     withdrawal = share * screws.screw_withdrawal(
         gravity=gravity, diameter=diameter, thread=thread, kind="lag" if lag else "wood", fiber="side"
     )
-    side = share * lateral_constant(wood.group, gravity, lag) * diameter**2
+    side = share * screws.screw_lateral(lateral_constant(wood.group, gravity, lag), diameter)
     model.typical = Capacity(
         count * side * circle / 2 * 1e-3,
         group_moment(withdrawal, count, circle, plate),
@@ -120,8 +117,9 @@ def screw_chuck(job: Job) -> Model:
         gravity=wood.gravity.typical, diameter=diameter, thread=thread, kind="wood", fiber="side"
     )
     rub = strengths.friction(situation)
-    radius = face / 2 * 1e-3
-    low = LOW_SHARE * pull
-    model.low = Capacity(rub.low * low * FACE_MEAN * radius, low * radius, low)
-    model.typical = Capacity(rub.typical * pull * FACE_MEAN * radius, pull * radius, pull)
+    ends = []
+    for slide, force in ((rub.low, LOW_SHARE * pull), (rub.typical, pull)):
+        torque = screws.screw_chuck_torque(slide, force, face / 2)
+        ends.append(Capacity(torque, screws.screw_chuck_moment(force, face / 2), force))
+    model.low, model.typical = ends
     return model

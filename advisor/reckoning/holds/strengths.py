@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
+from advisor.physics.contact import friction as rubbing
+from advisor.physics.glue import WOOD_SHEAR_SHARE
+from advisor.physics.teeth import WORKING_FACTOR
 from advisor.reckoning.defects import defect_share, slope_share
-from advisor.reckoning.drives import WORKING_TO_LIMIT
 from advisor.reckoning.holds.workmanship import Ends
 from advisor.situation import Situation
 
-FRICTION_DRY = Ends(0.20, 0.35)  # wood on ground steel; memory, from published ranges
-FRICTION_WET = Ends(0.15, 0.30)  # wet, oily or waxy wood; memory
 CRUSH_DIVISOR = 1.2
-SHEAR_SHARE = 0.7  # of the wood's shear strength, beside a glue line; memory
 ALL_ROUND_FORMS = frozenset({"sphere", "ring"})
 
 
@@ -23,13 +24,19 @@ def stays(situation: Situation) -> bool:
     return clean or situation.purpose in ALL_ROUND_FORMS
 
 
+@lru_cache(maxsize=2)
+def _on_steel(pair: str) -> Ends:
+    found = rubbing(pair)
+    return Ends(found.low, found.typical)
+
+
 def friction(situation: Situation) -> Ends:
     """The work against steel jaws."""
     material = situation.material
     if situation.wood is None and material is not None:
         return Ends(material.friction.low, material.friction.typical)
     wet = situation.traits.green or "oily" in situation.traits.conditions
-    return FRICTION_WET if wet else FRICTION_DRY
+    return _on_steel("steel-wet" if wet else "steel-dry")
 
 
 def crushing(situation: Situation) -> Ends | None:
@@ -40,7 +47,7 @@ def crushing(situation: Situation) -> Ends | None:
     """
     wood = situation.wood
     if wood is not None:
-        share = (1.0 if stays(situation) else WORKING_TO_LIMIT) * defect_share(situation)
+        share = (1.0 if stays(situation) else WORKING_FACTOR) * defect_share(situation)
         return Ends(share * wood.perpendicular.low / CRUSH_DIVISOR, share * wood.perpendicular.typical)
     material = situation.material
     if material is None or material.compressive is None:
@@ -76,7 +83,7 @@ def shear_cap(situation: Situation) -> Ends | None:
     wood = situation.wood
     if wood is None:
         return None
-    share = SHEAR_SHARE * defect_share(situation)
+    share = WOOD_SHEAR_SHARE * defect_share(situation)
     return Ends(share * wood.shear.low, share * wood.shear.typical)
 
 

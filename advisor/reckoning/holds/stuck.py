@@ -9,12 +9,8 @@ from advisor.reckoning.holds import sizes, strengths
 from advisor.reckoning.holds.capacity import NOTHING, Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.workmanship import UNNAMED_ADHESIVE, adhesive
 
-DIVISORS_GLUE = Divisors(5.0, 5.0)
+DIVISORS_GLUE = Divisors(glue.GLUE_DIVISOR, glue.GLUE_DIVISOR)
 DIVISORS_TAPE = Divisors(3.0, 3.0)
-TOUCHED = 0.7  # share of the glued face that really met; memory
-END_GRAIN = 0.25  # of the strength on side grain (Wood Handbook chapter 10)
-WET = 0.3
-PAPER = 0.3
 
 
 def _kind(job: Job, model: Model) -> str:
@@ -30,12 +26,12 @@ def _kind(job: Job, model: Model) -> str:
 def _share(job: Job) -> float:
     """What grain, wet wood, paper and imperfect contact leave of the bond."""
     situation = job.situation
-    share = 1.0 if job.method == "double-sided-tape" else TOUCHED
+    share = 1.0 if job.method == "double-sided-tape" else glue.AREA_TOUCHED
     if job.method == "paper-joint":
-        share *= PAPER
+        share *= glue.PAPER_JOINT
     if situation.wood is not None and not situation.side_grain:
-        share *= END_GRAIN
-    return share * WET if situation.traits.green else share
+        share *= glue.END_GRAIN
+    return share * glue.GREEN_WOOD if situation.traits.green else share
 
 
 def bond(job: Job) -> Model:
