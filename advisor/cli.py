@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import io
 import os
 import sys
 from collections.abc import Callable, Sequence
@@ -225,6 +226,9 @@ def _faults() -> tuple[type[Exception], ...]:
 def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -> int:
     """Run one command. Exit code 0: an answer; 2: the input is wrong; 1: a fault of the program."""
     errors = errors if errors is not None else sys.stderr
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a terminal without the signs still gets the answer
     parser = _parser()
     options = parser.parse_args(arguments)
     if options.command is None:

@@ -201,7 +201,6 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
     kit = [word for word in case.hold.kit or () if word in METHODS]
     screws, vacuum = case.hold.screws, case.hold.vacuum
     values = holds.hold_fact(situation, figures, chosen, figures.method in kit)
-    depth, jaws = values.get("depth_mm"), values.get("jaw_depth_mm")
     extra: dict[str, Value | None] = {
         "alone": flag(kit == [figures.method]),
         "faulty": flag(bool(conditions & OPEN)),
@@ -211,7 +210,6 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
         "gauge": flag(vacuum is not None and vacuum.gauge is not None),
         "screw_kind": (screws.kind if screws is not None else None) or "unknown",
         "bore_share": _share(situation.body.diameter, case.machine.spindle_bore),
-        "depth_share": float(depth) / float(jaws) if depth and jaws else None,
         "steady_divided": values.get("steady_divided", 0.0),
     }
     return Fact("hold", {**values, **known(extra)})

@@ -56,7 +56,7 @@ class Advice:
 @lru_cache(maxsize=1)
 def default_engine() -> Engine:
     """The engine over the rule book of this package, built once."""
-    return Engine(load_book())
+    return Engine(load_book(checked=False))
 
 
 def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:

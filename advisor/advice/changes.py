@@ -22,7 +22,7 @@ from advisor.situation import Situation, settle
 
 Model = TypeVar("Model", bound=BaseModel)
 LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telling
-SEARCH_STEPS = 18
+SEARCH_STEPS = 10
 HEAVIEST_LATHE_KG = 2000.0
 WINDOWS = ("open", "narrow", "empty")
 

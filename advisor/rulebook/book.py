@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 from functools import cached_property
 from importlib import import_module
 
@@ -114,7 +113,7 @@ def _files(folder: str, topic: tuple[str, ...] = ()) -> Iterator[tuple[str, ...]
             yield (*topic, stem)
 
 
-def _read(package: str, parts: tuple[str, ...]) -> Rule:
+def _read(package: str, parts: tuple[str, ...], checked: bool) -> Rule:
     """The one rule of a file, with the name, topic and docstring of the file. Raises BookError."""
     if len(parts) < 2:
         raise BookError("a rule stands in the folder of its topic")
@@ -126,22 +125,23 @@ def _read(package: str, parts: tuple[str, ...]) -> Rule:
         raise BookError("holds more than one rule; one rule, one file")
     rule: Rule = held["rule"]
     name, topic = parts[-1].replace("_", "-"), "/".join(parts[:-1])
-    rule = replace(rule, name=name, topic=topic, doc=(module.__doc__ or "").strip())
-    problems = "; ".join(page_problems(rule))
+    rule = rule.placed(name, topic, (module.__doc__ or "").strip())
+    problems = "; ".join(page_problems(rule)) if checked else ""
     if problems:
         raise BookError(problems)
     return rule
 
 
-def load_book(package: str = "advisor.rules") -> Book:
+def load_book(package: str = "advisor.rules", checked: bool = True) -> Book:
     """Every rule below a package: one file each, the folder is the topic, the file name is the rule's name.
 
+    `checked` says whether docstrings are read too; advice needs none of them and starts sooner without.
     Raises BookError with one line for each file that is not as it must be.
     """
     rules, problems = [], []
     for parts in _files(import_module(package).__path__[0]):
         try:
-            rules.append(_read(package, parts))
+            rules.append(_read(package, parts, checked))
         except Exception as error:  # a rule file is a program: whatever goes wrong in it is told with the file's name
             problems.append(f"{'/'.join(parts)}.py: {error}")
     if problems:

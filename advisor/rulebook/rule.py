@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
+from copy import copy
 from dataclasses import dataclass
 from enum import Enum
 
@@ -133,6 +134,13 @@ class Rule:
         for part, text in (("says", self.says), ("do", self.do)):
             if "{" in (rest := _NAME.sub("", text)) or "}" in rest:
                 yield f"{part} has a brace that is no {{name}}: {text!r}"
+
+    def placed(self, name: str, topic: str, doc: str) -> Rule:
+        """The same rule, checked already, as it stands in its file."""
+        twin = copy(self)
+        for part, value in (("name", name), ("topic", topic), ("doc", doc)):
+            object.__setattr__(twin, part, value)  # frozen for everybody else
+        return twin
 
     def names(self) -> frozenset[str]:
         """The names its texts take from the fact."""

@@ -1,4 +1,4 @@
-"""What holds a long bar through the bore.
+"""What holds a bar meant to go through the bore.
 
 What it looks at   shape, grain, state, size and wetness of the piece
 Why it matters     which hold comes first is the trade's experience, not arithmetic
@@ -10,9 +10,9 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, fact
 
 rule = Rule(
-    when=fact("reach", rear_bar="yes"),
+    when=fact("reach", planned="through-spindle"),
     effect=Effect.REACH,
     says="An old hand reaches first for through spindle, then collet.",
     order=("through-spindle", "collet", "three-jaw"),
-    row=80,
+    row=82,
 )

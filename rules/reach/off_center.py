@@ -7,10 +7,10 @@ Does not apply     pieces of another kind, which have a row of their own
 Sources            common practice, no source
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, above, fact
 
 rule = Rule(
-    when=fact("reach", off_center="yes"),
+    when=fact("reach", offset_share=above(0.1)),
     effect=Effect.REACH,
     says="An old hand reaches first for offset faceplate, then four jaw independent.",
     order=("offset-faceplate", "four-jaw-independent", "spur-drive"),

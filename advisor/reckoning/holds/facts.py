@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from advisor.physics import rim
 from advisor.reckoning.holds import strengths
 from advisor.reckoning.holds.margins import HoldFigures, steady_possible
 from advisor.reckoning.holds.methods import groups
@@ -11,26 +10,7 @@ from advisor.situation import Situation
 
 Value = str | int | float
 
-CONDITION_KEYS = {
-    "check": "check",
-    "crack": "crack",
-    "through-crack": "through_crack",
-    "ring-shake": "ring_shake",
-    "punky": "punky",
-    "rot": "rot",
-    "spalted": "spalted",
-    "bark-inclusion": "bark",
-    "live-edge": "live_edge",
-    "void": "void",
-    "pith": "pith",
-    "knot": "knot",
-    "oily": "oily",
-    "worm-holes": "worm_holes",
-    "burl": "burl",
-    "nails": "nails",
-    "bowed": "bowed",
-}
-OFF_CENTER_SHARE = 0.1  # a stated offset above this share of the diameter is meant
+CONDITION_KEYS = {"check": "check", "live-edge": "live_edge", "oily": "oily"}
 
 
 def yes_no(value: bool) -> str:
@@ -79,42 +59,31 @@ def _work(situation: Situation) -> dict[str, Value]:
         "state": traits.state,
         "grain": traits.grain,
         "operation": situation.operation,
-        "purpose": situation.purpose,
         "wet": yes_no(traits.green),
-        "machine": situation.lathe.kind,
         "sticks": sticks(situation),
     }
 
 
-def _off_center(situation: Situation) -> bool:
-    offset = situation.case.work.offset
-    meant = offset is not None and offset > OFF_CENTER_SHARE * situation.body.diameter
-    return meant or situation.case.hold.method == "offset-faceplate"
-
-
-def _rear_bar(situation: Situation) -> bool:
-    hold, machine = situation.case.hold, situation.case.machine
-    if hold.method == "through-spindle" or (hold.rear_overhang or 0.0) > 0:
-        return True
-    bore, bed = machine.spindle_bore, machine.between_centers
-    fits = bore is not None and situation.body.diameter <= bore
-    return fits and bed is not None and situation.body.length > bed
-
-
 def reach_values(situation: Situation) -> dict[str, Value]:
     """Keys of the one fact by which the rules order the methods: what an old hand would reach for."""
-    conditions = situation.traits.conditions
+    machine, body, hold = situation.case.machine, situation.body, situation.case.hold
+    shares = {
+        "bore_share": None if machine.spindle_bore is None else body.diameter / machine.spindle_bore,
+        "bed_share": None if machine.between_centers is None else body.length / machine.between_centers,
+    }
     return {
         **_work(situation),
-        **_sizes(situation),
-        "live_edge": yes_no("live-edge" in conditions),
-        "spalted": yes_no("spalted" in conditions),
-        "void": yes_no("void" in conditions),
-        "burl": yes_no("burl" in conditions),
-        "bark": yes_no("bark-inclusion" in conditions),
-        "drilled": yes_no(situation.traits.form == "tube"),
-        "off_center": yes_no(_off_center(situation)),
-        "rear_bar": yes_no(_rear_bar(situation)),
+        "purpose": situation.purpose,
+        "machine": situation.lathe.kind,
+        "diameter_mm": body.diameter,
+        "length_mm": body.length,
+        "ratio": body.length / body.diameter,
+        "mass_kg": body.mass,
+        "live_edge": yes_no("live-edge" in situation.traits.conditions),
+        "planned": hold.method or "unknown",
+        "offset_share": (situation.case.work.offset or 0.0) / body.diameter,
+        "rear_mm": hold.rear_overhang or 0.0,
+        **{key: share for key, share in shares.items() if share is not None},
     }
 
 
@@ -124,19 +93,17 @@ def _held(situation: Situation, figures: HoldFigures, chosen: bool, named: bool)
     conditions = situation.traits.conditions
     return {
         "method": figures.method,
+        "machine": situation.lathe.kind,
         "group": groups()[figures.method],
         "tail": "up" if figures.tail_up else "away",
-        "chosen": yes_no(chosen),
         "named": yes_no(named or chosen),
         "marks": "stay" if strengths.stays(situation) else "gone",
-        "reversed": yes_no(situation.reversed_piece),
         "given": yes_no(figures.given),
         "glue": (glue.kind if glue is not None else None) or "unknown",
         "cured": yes_no_unknown(glue.cured if glue is not None else None),
         "nose": case.machine.nose or "unknown",
         "rotation": case.cut.rotation or "forward",
         "drawbar": yes_no_unknown(case.machine.drawbar),
-        "brittle": yes_no(strengths.brittle(situation)),
         "model": yes_no(figures.typical is not None),
         "slips": yes_no(figures.slips),
         "steady": yes_no(steady_possible(situation)),
@@ -148,22 +115,17 @@ def _numbers(situation: Situation, figures: HoldFigures) -> dict[str, float | No
     sizes, case, body = figures.sizes, situation.case, situation.body
     size, screwed = figures.size, groups()[figures.method] == "screwed" or "count" in figures.sizes
     steady = figures.steady_typical
-    chuck = case.hold.chuck
+    jaws = case.hold.chuck.jaw_depth if case.hold.chuck is not None else None
+    depth = sizes.get("depth", None if screwed else sizes.get("length"))
     return {
         "low": figures.low,
         "typical": figures.typical,
         "divided": figures.divided,
-        "size_mm": size,
         "size_share": None if size is None else size / body.diameter,
         "overhang_ratio": None if not size else overhang(situation) / size,
         "wall_mm": sizes.get("wall", case.work.wall),
-        "depth_mm": sizes.get("depth", None if screwed else sizes.get("length")),
-        "jaw_depth_mm": chuck.jaw_depth if chuck is not None else None,
-        "screw_length_mm": sizes.get("length") if screwed else None,
-        "screw_count": sizes.get("count"),
-        "energy_j": rim.spinning_energy(mass=body.mass, diameter=body.diameter, rpm=figures.rpm),
+        "depth_share": depth / jaws if depth and jaws else None,
         "steady_divided": None if steady is None else steady / figures.steady_divisor,
-        "catch": figures.catch,
     }
 
 

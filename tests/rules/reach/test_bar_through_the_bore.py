@@ -1,4 +1,4 @@
-"""What holds a long bar through the bore."""
+"""What holds a bar meant to go through the bore."""
 
 import pytest
 
@@ -6,7 +6,7 @@ from tests.rules.bench import fired
 
 RULE = "bar-through-the-bore"
 FIRES = [
-    "ROD; hold.rear_overhang=100mm",
+    "ROD; hold.method=through-spindle",
 ]
 QUIET = [
     "SPINDLE",

@@ -6,7 +6,7 @@ from tests.rules.bench import fired
 
 RULE = "off-center"
 FIRES = [
-    "BOWL; hold.method=offset-faceplate",
+    "BOWL; work.offset=40mm",
 ]
 QUIET = [
     "SPINDLE",
