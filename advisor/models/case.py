@@ -10,7 +10,7 @@ from annotated_types import Len
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field, model_validator
 
 from advisor.models.contradictions import CaseContradiction, contradictions
-from advisor.models.fields import Quantity, whole
+from advisor.models.fields import Quantity, one_line, whole
 from advisor.models.words import (
     Aid,
     Condition,
@@ -90,14 +90,7 @@ METHODS: tuple[str, ...] = get_args(Method)
 AIDS: tuple[str, ...] = get_args(Aid)
 
 
-def _one_line(text: str) -> str:
-    plain = " ".join(text.split())
-    if not plain or len(plain) > 100 or not plain.isprintable():
-        raise ValueError("text of 1 to 100 characters on one line")
-    return plain
-
-
-Text = Annotated[str, AfterValidator(_one_line)]
+Text = Annotated[str, AfterValidator(one_line)]
 Names = Annotated[tuple[Text, ...], Len(1, 20)]
 Swept = Annotated[float, Quantity(LENGTH, 1.0, 3000.0)]
 Long = Annotated[float, Quantity(LENGTH, 1.0, 10_000.0)]
@@ -354,10 +347,10 @@ class Person(Section):
 class Expect(Section):
     """What must come out of an example: tests read it, advice does not."""
 
-    verdict: Annotated[str, AfterValidator(_one_line)] | None = said("the verdict")
-    hold: Annotated[str, AfterValidator(_one_line)] | None = said("the hold in use")
-    governed_by: Annotated[str, AfterValidator(_one_line)] | None = said("the limit that sets the ceiling")
-    window: Annotated[str, AfterValidator(_one_line)] | None = said("the tailstock window")
+    verdict: Text | None = said("the verdict")
+    hold: Text | None = said("the hold in use")
+    governed_by: Text | None = said("the limit that sets the ceiling")
+    window: Text | None = said("the tailstock window")
     fired: Names | None = said("rules that must speak")
 
 

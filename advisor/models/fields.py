@@ -13,6 +13,8 @@ from pydantic import BaseModel
 
 from advisor.units import NUMBER, Kind, System, show
 
+LONGEST_TEXT = 100
+
 
 @dataclass(frozen=True)
 class Quantity(GroupedMetadata):
@@ -77,11 +79,11 @@ class Spec:
         if self.shape is Shape.SECTION and self.section is not None:
             return f"fields of its own: {', '.join(self.section.model_fields)}"
         if self.shape is Shape.LIST and self.item is not None:
-            return f"a list of {self.size[0]} to {self.size[1]}, as [.., ..], of {self.item.accepted}"
+            return f"a list of {self.size[0]} to {self.size[1]} entries in brackets, each {self.item.accepted}"
         if self.quantity is None:
-            return "text of 1 to 100 characters on one line"
+            return f"text of 1 to {LONGEST_TEXT} characters on one line"
         if self.shape is Shape.PAIR:
-            return f"position:diameter, each {self.quantity.accepted}"
+            return f"a position:diameter, both {self.quantity.accepted}"
         if self.shape is Shape.COUNT:
             return f"a whole number {self.quantity.limits}"
         return ", ".join((self.quantity.accepted, *(f"or {word}" for word in self.words)))
@@ -130,6 +132,18 @@ def _list(args: tuple[Any, ...], metadata: tuple[Any, ...]) -> Spec:
         return Spec(Shape.PAIR, item.quantity)
     size = next(entry for entry in metadata if isinstance(entry, Len))
     return Spec(Shape.LIST, item=item, size=(size.min_length, size.max_length or size.min_length))
+
+
+def one_line(text: str) -> str:
+    """A text with single spaces. Raises ValueError: empty, too long, signs that cannot be printed."""
+    plain = " ".join(text.split())
+    if not plain:
+        raise ValueError("is empty")
+    if len(plain) > LONGEST_TEXT:
+        raise ValueError("is too long")
+    if not plain.isprintable():
+        raise ValueError("holds signs that cannot be printed")
+    return plain
 
 
 def whole(least: int, most: int) -> Quantity:
