@@ -12,10 +12,10 @@ GIVEN = re.compile(r"\s*([-+]?[\d\s./-]*\d(?:[eE][-+]?\d+)?)\s*(.*?)\s*$")
 
 
 class FigureInputError(ValueError):
-    """An input that makes no sense: its name, what was given, what is accepted."""
+    """An input that makes no sense: its name, what was given, what is wrong with it, what is accepted."""
 
-    def __init__(self, name: str, value: object, accepted: str) -> None:
-        super().__init__(f"{name}: {value!r} was given; accepted: {accepted}")
+    def __init__(self, name: str, value: object, accepted: str, reason: str = "was given") -> None:
+        super().__init__(f"{name}: {value!r} {reason}; accepted: {accepted}")
         self.name = name
         self.value = value
         self.accepted = accepted
@@ -90,7 +90,7 @@ class Unit:
         try:
             value = units.parse(text, kind)
         except units.UnitError as fault:
-            raise FigureInputError(name, text, str(fault)) from None
+            raise FigureInputError(name, text, fault.accepted, fault.reason) from None
         return units.convert(value, kind, self.convert_to) if self.convert_to else value
 
 

@@ -1,4 +1,4 @@
-"""Out-of-round and unbalanced blanks, and the lathe they shake: sections 4.1 to 4.4 and 4.6 of the mechanics."""
+"""Out-of-round and unbalanced blanks, and the lathe they shake."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Whether the piece holds together at speed: discs, rings, cracks. Section 4.8 of the mechanics."""
+"""Whether the piece holds together at speed: discs, rings, cracks."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Friction of work against what holds it. Section 9.2 of the mechanics.
+"""Friction of work against what holds it.
 
 Friction helps in one formula and hurts in another: take the end that makes the answer safer, low for grip, high for
 heat.

@@ -1,4 +1,4 @@
-"""Cutting force, power, feed and chip. Section 6 of the mechanics."""
+"""Cutting force, power, feed and chip."""
 
 from __future__ import annotations
 

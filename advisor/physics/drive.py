@@ -1,4 +1,4 @@
-"""Drives by friction, the taper behind them, the thrust a drive needs. Sections 1.2 to 1.5 of the mechanics."""
+"""Drives by friction, the taper behind them, the thrust a drive needs."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Glue blocks, tape and jam fits. Sections 5.7 and 5.8 of the mechanics. Numbers are before any divisor."""
+"""Glue blocks, tape and jam fits. Numbers are before any divisor."""
 
 from __future__ import annotations
 

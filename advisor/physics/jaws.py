@@ -1,4 +1,4 @@
-"""Jaws on a tenon, in a recess, at speed, and collets. Sections 5.1 to 5.4 of the mechanics.
+"""Jaws on a tenon, in a recess, at speed, and collets.
 
 Numbers are before any safety factor.
 """

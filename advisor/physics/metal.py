@@ -1,4 +1,4 @@
-"""Speeds and warm parts when the center itself is made of metal. Section 7 of the mechanics."""
+"""Speeds and warm parts when the center itself is made of metal."""
 
 from __future__ import annotations
 

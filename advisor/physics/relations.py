@@ -1,7 +1,4 @@
-"""Relations used everywhere: grain angle, moisture, scatter and how resistance and load are kept apart.
-
-Sections 0 and 8 of the mechanics.
-"""
+"""Relations used everywhere: grain angle, moisture, scatter and how resistance and load are kept apart."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The rim: the trade's speed rule and the energy that turns or flies. Section 4.7 of the mechanics."""
+"""The rim: the trade's speed rule and the energy that turns or flies."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Screws in a faceplate and the lone screw of a screw chuck. Sections 5.5 and 5.6 of the mechanics.
+"""Screws in a faceplate and the lone screw of a screw chuck.
 
 Numbers are ultimate, before any divisor, unless a function says otherwise.
 """

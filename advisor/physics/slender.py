@@ -1,4 +1,4 @@
-"""Slender blanks: buckling, bending and whirl. Sections 2.4 and 3 of the mechanics."""
+"""Slender blanks: buckling, bending and whirl."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ WHIRL_NUMBER: Mapping[str, float] = {
     "free": 3.516,
 }
 # Degrees of freedom that the ends hold, as `beam.least_frequency` counts them.
-_HELD: Mapping[str, tuple[int, ...]] = {
+HELD: Mapping[str, tuple[int, ...]] = {
     "pinned-pinned": (0, -2),
     "fixed-pinned": (0, 1, -2),
     "fixed-fixed": (0, 1, -2, -1),
@@ -278,7 +278,7 @@ def profile_whirl_speed(
     start = profile[0][0]
     shape = [((position - start) / length, diameter / thickest) for position, diameter in profile]
     push = thrust * length**2 / (modulus * _MPA_PER_GPA * second_moment(thickest))
-    least = least_frequency(shape, push, _HELD[ends])
+    least = least_frequency(shape, push, HELD[ends])
     if least is None:
         raise NoAnswer("the thrust is as great as the buckling force: the bar bows away at any speed")
     wave = thickest / 4000 * math.sqrt(modulus * 1e9 / density) / (length / 1000) ** 2

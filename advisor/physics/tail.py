@@ -170,6 +170,33 @@ def fracture_energy(density: float) -> float:
     return min(max(1.07 * density - 162, FRACTURE_ENERGY_LEAST), FRACTURE_ENERGY_MOST)
 
 
+def split_beam_capacity(stress: float, width: float, decay: float, crack_depth: float) -> float:
+    """Opening force in N at the end of a beam on springs whose springs give way at `stress` MPa.
+
+    σ·b/(2·λ·(1 + λ·a)): `width` mm of the split plane, `decay` λ in 1/mm, `crack_depth` a in mm. Source: beam on an
+    elastic foundation, derived.
+
+    >>> round(split_beam_capacity(5.0, 50.0, 0.05, 0.0))
+    2500
+    """
+    return stress * width / (2 * decay * (1 + decay * crack_depth))
+
+
+def split_beam_decay(foundation: float, width: float, modulus: float, second_moment: float) -> float:
+    """λ in 1/mm of a beam on springs: (k·b/(4·E·I))^¼, with k in MPa per mm, b mm, E GPa, I mm⁴. Source: as above."""
+    return math.pow(foundation * width / (4 * modulus * _MPA_PER_GPA * second_moment), 0.25)
+
+
+def split_stress(tension_perpendicular: float, fracture_energy: float, foundation: float) -> float:
+    """Stress in MPa at which the springs give way: the lesser of strength and √(G_c·k), MPa, J/m², MPa per mm."""
+    return min(tension_perpendicular, math.sqrt(fracture_energy * 1e-3 * foundation))  # J/m² = 1e-3 N/mm
+
+
+def split_foundation(modulus_perpendicular: float, diameter: float) -> float:
+    """Stiffness in MPa per mm of opening of the wood across the split plane: E_90/(0.25·D), GPa and mm."""
+    return modulus_perpendicular * _MPA_PER_GPA / (FOUNDATION_SHARE * diameter)
+
+
 def _split_parts(
     diameter: float,
     tension_perpendicular: float,
@@ -179,12 +206,11 @@ def _split_parts(
     **_: float,
 ) -> Also:
     """Stress that opens the split plane, and λ of the half-round beam on its springs."""
-    foundation = modulus_perpendicular * _MPA_PER_GPA / (FOUNDATION_SHARE * diameter)  # MPa per mm of opening
-    toughness = math.sqrt(fracture_energy * 1e-3 * foundation)  # J/m² = 1e-3 N/mm
+    foundation = split_foundation(modulus_perpendicular, diameter)
     half = HALF_ROUND * (diameter / 2) ** 4
     return {
-        "opening_stress": (min(tension_perpendicular, toughness), "MPa"),
-        "decay": ((foundation * diameter / (4 * modulus_along * _MPA_PER_GPA * half)) ** 0.25, "/mm"),
+        "opening_stress": (split_stress(tension_perpendicular, fracture_energy, foundation), "MPa"),
+        "decay": (split_beam_decay(foundation, diameter, modulus_along, half), "/mm"),
     }
 
 
@@ -225,8 +251,7 @@ def split_capacity(
     3100.0
     """
     parts = _split_parts(diameter, tension_perpendicular, modulus_perpendicular, modulus_along, fracture_energy)
-    decay = parts["decay"][0]
-    return parts["opening_stress"][0] * diameter * sound / (2 * decay * (1 + decay * crack_depth))
+    return split_beam_capacity(parts["opening_stress"][0], diameter * sound, parts["decay"][0], crack_depth)
 
 
 @figure(

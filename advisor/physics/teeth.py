@@ -1,4 +1,4 @@
-"""Teeth of a drive center pressed or driven into the end of the work. Sections 1.1 and 1.5 of the mechanics."""
+"""Teeth of a drive center pressed or driven into the end of the work."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Vacuum holding. Section 5.9 of the mechanics. Numbers are before any divisor."""
+"""Vacuum holding. Numbers are before any divisor."""
 
 from __future__ import annotations
 
