@@ -14,7 +14,9 @@ from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold, judge
 from advisor.engine import Fires
 from advisor.models.case import Case
+from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
+from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR
 from advisor.reckoning.speed import speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
@@ -35,7 +37,7 @@ def changed(case: Model, path: str, value: Any) -> Model:
     inner = getattr(case, head)
     if inner is None:
         kinds = get_args(type(case).model_fields[head].annotation)
-        inner = next(kind for kind in kinds if kind is not type(None))()
+        inner = next(kind for kind in kinds if kind is not type(None)).model_construct()
     return case.model_copy(update={head: changed(inner, rest, value)})
 
 
@@ -117,7 +119,7 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
         return f"center of mass within {value:.2g} mm of the axis (move the centers, saw it rounder)", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
-        radius = 0.4 * body.diameter
+        radius = COUNTERWEIGHT_SHARE * body.diameter
         left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
         words = f"a counterweight of {value:.0f} g at {radius:.0f} mm radius, bolted through, opposite the heavy side"
         return words, replace(situation, body=replace(body, offset=left, mass=body.mass + value / 1000))
@@ -144,8 +146,9 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
         return "a steady in the middle", replace(situation, case=supported)
 
     yield "offset", offset, body.offset, 0.0
-    yield "counterweight", counterweight, 0.0, body.mass * body.offset / (0.4 * body.diameter) * 1000
-    yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
+    yield "counterweight", counterweight, 0.0, body.mass * body.offset / (COUNTERWEIGHT_SHARE * body.diameter) * 1000
+    if lathe.mass < HEAVIEST_LATHE_KG:
+        yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
     if not lathe.bolted:
         yield "bolted", bolted, 0.0, 1.0
     yield "diameter", diameter, body.diameter, body.diameter / 2
@@ -162,7 +165,7 @@ def speed_changes(advice: Advice) -> list[str]:
         return []
     goal = target if target is not None else now * LIFT * LIFT
     found = []
-    for _, change, mild, strong in _speed_trials(advice):
+    for name, change, mild, strong in _speed_trials(advice):
         words, situation = change(strong)
         if ceiling_of(situation, advice.used.method)[0] < goal:
             continue
@@ -172,7 +175,11 @@ def speed_changes(advice: Advice) -> list[str]:
             reaches = ceiling_of(change(middle)[1], advice.used.method)[0] >= goal
             low, high = (low, middle) if reaches else (middle, high)
         words, situation = change(high)
-        found.append(f"{words}: ceiling {ceiling_of(situation, advice.used.method)[0]:.0f} rpm")
+        reached = ceiling_of(situation, advice.used.method)[0]
+        if name == "counterweight":
+            pull = unbalance_force(mass=high / 1000, offset=COUNTERWEIGHT_SHARE * advice.situation.body.diameter, rpm=reached)
+            words += f", its fixing good for {fact_of.newtons(FIXING_DIVISOR * pull)}"
+        found.append(f"{words}: ceiling {reached:.0f} rpm")
     if target is not None and not found:
         return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or slower"]
     return found

@@ -121,9 +121,12 @@ def needed(description: str) -> Any:
 
 
 class Section(BaseModel):
-    """Part of a case: no unknown fields, nothing changed afterwards, no infinities."""
+    """Part of a case: no unknown fields, nothing changed afterwards, no infinities.
 
-    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False)
+    The validator is built when somebody first validates: the reader checks every field itself and needs none.
+    """
+
+    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False, defer_build=True)
 
 
 class Crack(Section):
@@ -360,10 +363,10 @@ class Case(Section):
     title: Text | None = said("a name for the case")
     units: UnitSystem | None = said("what numbers without a unit are taken for")
     work: Work
-    machine: Machine = Machine()
-    hold: Hold = Hold()
-    cut: Cut = Cut()
-    person: Person = Person()
+    machine: Machine = Machine.model_construct()
+    hold: Hold = Hold.model_construct()
+    cut: Cut = Cut.model_construct()
+    person: Person = Person.model_construct()
     expect: Expect | None = said("what must come out, in an example")
 
     @model_validator(mode="after")

@@ -1,16 +1,21 @@
 """Case files and words of a command -> a case, or every problem with them at once."""
 
 import math
-from collections.abc import Sequence
-from typing import TextIO
+from collections.abc import Mapping, Sequence
+from typing import Any, TextIO, TypeVar
+
+from pydantic import BaseModel
 
 from advisor.models.case import Case
+from advisor.models.fields import specs
 from advisor.reading.files import Format, text_of_bytes, text_of_file, text_of_stream
 from advisor.reading.fill import Filler
 from advisor.reading.nodes import Fields, Node, Scalar
 from advisor.reading.problems import InputFault, Place, Problem, fault
 from advisor.reading.words import EXAMPLE, lay_over
 from advisor.units import System
+
+Part = TypeVar("Part", bound=BaseModel)
 
 
 def read_case(path: str | None, words: Sequence[str] = (), stdin: TextIO | None = None) -> Case:
@@ -62,7 +67,14 @@ def _case(root: Fields, words: Sequence[str]) -> Case:
     problems += filler.problems + filler.contradictions()
     if problems:
         raise InputFault(sorted(problems, key=_order))
-    return Case.model_validate(values)
+    return _built(Case, values)
+
+
+def _built(model: type[Part], values: Mapping[str, Any]) -> Part:
+    """The case of values that the reader has checked, field by field, against the limits of the same models."""
+    sections = {name: spec.section for name, spec in specs(model).items() if spec.section is not None}
+    inner = {name: _built(sections[name], part) if name in sections else part for name, part in values.items()}
+    return model.model_construct(set(inner), **inner)
 
 
 def _order(problem: Problem) -> tuple[float, float]:

@@ -156,7 +156,9 @@ def settle(case: Case) -> Situation:
         moisture = _moisture(case, form, conditions, ledger)
         wood = woods.properties(found, moisture)
         for name in wood.filled:
-            ledger.assume(f"wood.{name}", f"{getattr(wood, name).low:.3g}", wood.origins[name].text)
+            value = getattr(wood, name)
+            if isinstance(value, Spread):  # shrinkage is a plain number and decides nothing here
+                ledger.assume(f"wood.{name}", f"{value.low:.3g}", wood.origins[name].text)
     density = wood.density if wood is not None else UNNAMED_DENSITY if material is None else material.density
     green = wood.green if wood is not None else False
     traits = Traits(form, grain, state, conditions, green)

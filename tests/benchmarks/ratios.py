@@ -1,0 +1,29 @@
+"""Ratios of two times taken in turn in one run, so that a slow machine slows both."""
+
+from __future__ import annotations
+
+import statistics
+import subprocess
+import sys
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+ROOT = Path(__file__).parent.parent.parent
+
+
+def ratio(one: Callable[[], object], other: Callable[[], object], rounds: int) -> float:
+    """Median time of `one` over median time of `other`, run in turn; each warmed up once."""
+    times: tuple[list[float], list[float]] = ([], [])
+    for turn in range(rounds + 1):
+        for which, call in enumerate((one, other)):
+            start = time.perf_counter()
+            call()
+            if turn:
+                times[which].append(time.perf_counter() - start)
+    return statistics.median(times[0]) / statistics.median(times[1])
+
+
+def process(*words: str) -> Callable[[], object]:
+    """A whole process of this Python in the root of the repository."""
+    return lambda: subprocess.run([sys.executable, *words], cwd=ROOT, check=True, capture_output=True)
