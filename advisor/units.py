@@ -243,7 +243,7 @@ def convert(value: float, kind: Kind, unit: str) -> float:
     """A value in the canonical unit of its kind, in another unit. KeyError for a unit the kind does not have."""
     units = _units()[kind.name]
     name = unit if unit in units.factors else units.names[_key(unit)]
-    return float(Fraction(value) / units.factors[name])
+    return float(Fraction(repr(float(value))) / units.factors[name])  # 25.4 is meant, not the binary number beside it
 
 
 def spellings(kind: Kind) -> tuple[str, ...]:
