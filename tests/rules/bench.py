@@ -197,6 +197,7 @@ BASES = {
         "hold.tail.point_angle=60deg",
     ],
 }
+BASES["HOLLOWING"] = [*BASES["BOWL"], "work.state=round", "cut.operation=hollowing", "hold.method=jaws-on-tenon"]
 BASES["TAPETALL"] = [*BASES["DISC"], "hold.method=double-sided-tape", "work.length=40mm"]
 BASES["LONGHOLD"] = [*BASES["HOLLOW"], "hold.method=jaws-on-tenon", "work.length=14in", "hold.tenon.diameter=90mm"]
 

@@ -17,7 +17,7 @@ from advisor import verdicts
 from tests.conftest import scale
 from tests.whole.answers import of
 
-Pick = Callable[[dict[str, Any]], float | None]
+Pick = Callable[[dict[str, Any]], Any]
 ROOM = 1e-9
 
 
@@ -36,17 +36,17 @@ def thrust_limit(name: str) -> Pick:
     return lambda found: next((row["n"] for row in found["thrust"]["limits"] if row["name"] == name), None)
 
 
-def allowed(found: dict[str, Any]) -> float | None:
+def allowed(found: dict[str, Any]) -> Any:
     """The most thrust allowed, N."""
     return found["thrust"].get("allowed_n")
 
 
-def hold_margin(found: dict[str, Any]) -> float | None:
+def hold_margin(found: dict[str, Any]) -> Any:
     """Typical margin of the hold in use."""
     return found["holding"][0].get("typical_over_divisor")
 
 
-def hold_low(found: dict[str, Any]) -> float | None:
+def hold_low(found: dict[str, Any]) -> Any:
     """Low margin of the hold in use."""
     return found["holding"][0].get("low")
 
@@ -58,7 +58,7 @@ def mildness(found: dict[str, Any]) -> float:
 
 @dataclass(frozen=True)
 class Law:
-    """From `before` to `after` nothing in `never_rises` may rise; `{x}` and `{y}` are filled with a lesser and a greater value."""
+    """From `before` to `after` nothing in `never_rises` may rise; `{x}` and `{y}`: a lesser and a greater value."""
 
     before: str
     after: str

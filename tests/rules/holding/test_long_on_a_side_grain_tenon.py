@@ -6,10 +6,10 @@ from tests.rules.bench import fired
 
 RULE = "long-on-a-side-grain-tenon"
 FIRES = [
-    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=60mm; work.length=220mm; cut.operation=hollowing; work.state=round",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=220mm",
 ]
 QUIET = [
-    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=60mm; cut.operation=hollowing; work.state=round",
+    "HOLLOWING; hold.tenon.diameter=60mm",
 ]
 
 

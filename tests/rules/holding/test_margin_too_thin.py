@@ -6,7 +6,7 @@ from tests.rules.bench import fired
 
 RULE = "margin-too-thin"
 FIRES = [
-    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=52mm; cut.operation=hollowing; work.state=round; cut.force=80N",
+    "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N",
 ]
 QUIET = [
     "SPINDLE",

@@ -6,7 +6,7 @@ from tests.rules.bench import fired
 
 RULE = "stands-out-of-the-tenon"
 FIRES = [
-    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=64mm; work.length=170mm; cut.operation=hollowing; work.state=round",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",

@@ -11,7 +11,7 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
-    "THIN; work.diameter=40mm; work.thinnest_diameter=38mm; hold.drive.outer_diameter=20mm; hold.drive.inner_diameter=8mm",
+    "THIN; work.diameter=40mm; work.thinnest_diameter=38mm; hold.drive.outer_diameter=20mm",
 ]
 
 
