@@ -11,9 +11,11 @@ from advisor.models.case import METHODS, Condition
 from advisor.models.hazards import Hazard
 from advisor.models.substance import Material
 from advisor.reckoning import holds
+from advisor.reckoning.balancing import Counterweight, balance_of, words_of
 from advisor.reckoning.slender import Slender
 from advisor.reckoning.speed import MM_PER_INCH, Speed
 from advisor.reckoning.thrust import Thrust
+from advisor.reckoning.whirl import WHIRL_PASSED
 from advisor.situation import Situation
 
 Value = str | float
@@ -259,7 +261,10 @@ def thrust(situation: Situation, window: Thrust) -> Fact:
 
 def speed_fact(situation: Situation, speed: Speed) -> Fact:
     """Ceiling, start and what they carry."""
-    wanted = situation.case.cut.wanted_rpm
+    wanted, body = situation.case.cut.wanted_rpm, situation.body
+    weight = balance_of(situation, speed.ceiling.value)
+    fixing = weight.weight
+    whip = None if speed.whips is None else speed.whips[1] / WHIRL_PASSED
     values: dict[str, Value | None] = {
         "state": situation.traits.state,
         "operation": situation.operation,
@@ -268,9 +273,20 @@ def speed_fact(situation: Situation, speed: Speed) -> Fact:
         "ceiling_rpm": speed.ceiling.value,
         "wanted_share": _share(wanted, speed.ceiling.value),
         "energy_j": speed.energy,
-        "mass_kg": situation.body.mass,
+        "mass_kg": body.mass,
+        "walk_share": _share(speed.ceiling.value, speed.walks),
+        "move_mm": max((move.distance for move in weight.moves), default=None),
+        "couple_share": _share(weight.couple, body.mass * body.offset * body.length / 2),
+        "counterweight_g": fixing.grams if fixing is not None else None,
+        "set_over_whirl": _share(situation.case.machine.rpm_set, whip),
+        "wanted_over_whirl": _share(wanted, whip),
     }
     words = {
+        **_fixing_words(fixing),
+        "moves": "; ".join(words_of(move) for move in weight.moves),
+        "whip_from": f"{speed.whips[0] if speed.whips else 0:.0f} rpm",
+        "whip_to": f"{speed.whips[1] if speed.whips else 0:.0f} rpm",
+        "set": f"{situation.case.machine.rpm_set or 0:.0f} rpm",
         "ceiling": f"{speed.ceiling.value:.0f} rpm",
         "start": f"{speed.start:.0f} rpm",
         "why": speed.ceiling.why,
@@ -278,6 +294,19 @@ def speed_fact(situation: Situation, speed: Speed) -> Fact:
         "energy": f"{speed.energy:.0f} J",
     }
     return Fact("speed", known(values), words)
+
+
+def _fixing_words(weight: Counterweight | None) -> dict[str, str]:
+    """What stands in a sentence about the counterweight."""
+    if weight is None:
+        return {}
+    return {
+        "weight": f"{weight.grams:.0f} g",
+        "weight_radius": f"{weight.radius:.0f} mm",
+        "weight_rpm": f"{weight.rpm:.0f} rpm",
+        "weight_hold": newtons(weight.must_hold),
+        "bolts": str(weight.bolts),
+    }
 
 
 def slender(situation: Situation, bar: Slender) -> Fact:

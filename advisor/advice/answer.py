@@ -10,8 +10,9 @@ from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold
 from advisor.advice.tools import tool_of
 from advisor.engine import Ruling
+from advisor.reckoning.balancing import Balance, Move, balance_of, words_of
 from advisor.reckoning.thrust import Thrust
-from advisor.reckoning.way_up import Rung, balance_of, steps
+from advisor.reckoning.way_up import Rung, steps
 from advisor.rulebook import Effect
 from advisor.sources import source
 
@@ -117,33 +118,64 @@ def speed_part(advice: Advice, rungs: Iterable[Rung], changes: list[str]) -> dic
             "would_change": changes,
         }
     rate = advice.speed
-    weight = balance_of(advice.situation)
     part: dict[str, Any] = {
         "start_rpm": rate.start,
         "ceiling_rpm": rate.ceiling.value,
         "governed_by": rate.ceiling.name,
         "steps": [
-            {"when": step.when, "rpm": step.rpm, "check": step.check}
+            {"when": step.when, "rpm": step.rpm, "check": step.check, "energy_j": step.energy}
             for step in steps(advice.situation, rate, advice.used.figures.tail_up)
         ],
         "limits": [limit.as_dict("rpm") for limit in rate.limits],
         "energy_j": rate.energy,
         "rim_m_per_s": rate.rim_speed,
         "ladder": [_rung(rung) for rung in rungs],
-        "balance": {
-            "mass_kg": weight.mass,
-            "offset_mm": weight.offset,
-            "shift_mm": weight.shift,
-            "counterweight_g": weight.counterweight,
-            "counterweight_radius_mm": weight.radius,
-        },
+        "balance": balance_part(balance_of(advice.situation, rate.ceiling.value)),
         "would_change": changes,
     }
     if rate.runner_up is not None:
         part["runner_up"] = rate.runner_up.name
-    if weight.couple is not None:
-        part["balance"]["couple_kg_mm2"] = weight.couple
+    if rate.whips is not None:
+        part["whip_rpm"] = list(rate.whips)
     return part
+
+
+def balance_part(found: Balance) -> dict[str, Any]:
+    """Where the mass is, where the centers belong, and what the counterweight's fixing must hold."""
+    weight = found.weight
+    values: dict[str, Any] = {
+        "mass_kg": found.mass,
+        "offset_mm": found.offset,
+        "shift_mm": max((move.distance for move in found.moves), default=found.offset),
+        "counterweight_g": weight.grams if weight is not None else 0.0,
+        "static_mm": found.static,
+        "couple_kg_mm2": found.couple,
+    }
+    if found.moves:
+        values["moves"] = [
+            {key: value for key, value in {**_move(move), "text": words_of(move)}.items() if value is not None}
+            for move in found.moves
+        ]
+    if weight is not None:
+        values |= {
+            "counterweight_radius_mm": weight.radius,
+            "counterweight_deg": weight.direction,
+            "counterweight_pull_n": weight.pull,
+            "counterweight_must_hold_n": weight.must_hold,
+            "counterweight_bolts": weight.bolts,
+            "counterweight_couple_kg_mm2": weight.couple_left,
+        }
+    return {key: value for key, value in values.items() if value is not None}
+
+
+def _move(move: Move) -> dict[str, Any]:
+    return {
+        "end": move.end,
+        "distance_mm": move.distance,
+        "direction_deg": move.direction,
+        "remains_mm": move.remains,
+        "swing_mm": move.swing,
+    }
 
 
 def thrust_part(advice: Advice, changes: list[str]) -> dict[str, Any]:
@@ -221,7 +253,7 @@ def centers_part(advice: Advice) -> dict[str, Any]:
 def assumed(advice: Advice) -> list[dict[str, Any]]:
     """Everything nobody said, with the value used and why."""
     situation = advice.situation
-    found = [*situation.assumed, *advice.used.figures.assumed]
+    found = [*situation.assumed, *advice.used.figures.assumed, *advice.speed.assumed]
     drive = advice.thrust.drive if advice.thrust is not None else None
     if drive is not None:
         found += drive.assumed

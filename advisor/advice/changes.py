@@ -177,7 +177,8 @@ def speed_changes(advice: Advice) -> list[str]:
         words, situation = change(high)
         reached = ceiling_of(situation, advice.used.method)[0]
         if name == "counterweight":
-            pull = unbalance_force(mass=high / 1000, offset=COUNTERWEIGHT_SHARE * advice.situation.body.diameter, rpm=reached)
+            radius = COUNTERWEIGHT_SHARE * advice.situation.body.diameter
+            pull = unbalance_force(mass=high / 1000, offset=radius, rpm=reached)
             words += f", its fixing good for {fact_of.newtons(FIXING_DIVISOR * pull)}"
         found.append(f"{words}: ceiling {reached:.0f} rpm")
     if target is not None and not found:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from advisor.models.wood import SPLIT_MODULUS_ALONG, SPLIT_MODULUS_PERPENDICULAR
 from advisor.physics import slender, tail
+from advisor.physics.relations import grain_angle_strength
 from advisor.reckoning.drives import Drive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
@@ -28,9 +29,15 @@ PITH_SOUND = 0.8
 BUCKLE_DIVISOR = 3.0
 BUCKLE_DIVISOR_BOWED = 5.0
 EULER_FROM_RATIO = 8.0
+LEAN_DIAGONAL_DEG = 45.0
 SHORT_COLUMN_SHARE = 0.5
-# Share of the thrust that opens the end, derived in the model of splitting (memory for the cup).
+# Share of the thrust that opens the end, derived in the model of splitting for 60° teeth (memory for ring and cup).
 OPENING_AT_DRIVE = {"four": 0.29, "two": 0.57, "ring": 0.11, "cup": 0.11}
+# Teeth in line with the plane that splits, as a share of all.
+IN_LINE = {"four": 0.5, "two": 1.0}
+# Plastics that flow under a standing load keep half of their compressive strength (memory).
+COLD_FLOW = frozenset({"ptfe", "hdpe", "uhmw", "ldpe"})
+COLD_FLOW_SHARE = 0.5
 OPENING_AT_CUP = 0.11
 POINTS = frozenset({"live-point", "dead-point", "live-cone"})
 CUPS = frozenset({"live-cup", "dead-cup"})
@@ -51,12 +58,17 @@ class TailCenter:
     dead: bool
 
 
-def tail_center(situation: Situation) -> TailCenter:
-    """The person's tail center, or a live 60° point: the one that splits most readily."""
+def tail_center(situation: Situation, cup_of_ball: float | None = None) -> TailCenter:
+    """The person's tail center, or a live 60° point: the one that splits most readily.
+
+    A ball between two cups has the second of them there, `cup_of_ball` mm across.
+    """
     given = situation.case.hold.tail
     kind = given.kind if given is not None and given.kind not in (None, "none") else "live-point"
     end = situation.body.end_diameter
     cup = given.cup_diameter if given is not None else None
+    if cup_of_ball is not None and (given is None or given.kind is None):
+        kind, cup = "live-cup", cup_of_ball
     lip = given.lip_height if given is not None else None
     angle = given.point_angle if given is not None else None
     rating = given.rating if given is not None else None
@@ -76,12 +88,21 @@ def friction_low(situation: Situation) -> float:
     return FRICTION_LOW_WET if situation.traits.green else FRICTION_LOW_DRY
 
 
+def end_strength(situation: Situation) -> float | None:
+    """Crushing strength in MPa of the end that the center bears on, low end; None where no table has it."""
+    wood, material = situation.wood, situation.material
+    if wood is not None:
+        return wood.perpendicular.low if situation.side_grain else wood.crushing.low
+    if material is None or material.compressive is None:
+        return None
+    return material.compressive.low * (COLD_FLOW_SHARE if material.id in COLD_FLOW else 1.0)
+
+
 def crushing(situation: Situation, center: TailCenter) -> Limit | None:
     """Thrust at which the tail center sinks too far or its ring punches in."""
-    wood = situation.wood
-    if wood is None:
+    strength = end_strength(situation)
+    if strength is None:
         return None
-    strength = wood.perpendicular.low if situation.side_grain else wood.crushing.low
     end = situation.body.end_diameter
     if center.kind in CUPS:
         width = tail.cup_crush_width(center.lip)
@@ -142,6 +163,19 @@ def tail_opening(situation: Situation, center: TailCenter) -> float:
     return tail.cone_splitting_force(thrust=1.0, half_angle=center.half_angle, friction=friction_low(situation))
 
 
+def drive_opening(situation: Situation, drive: Drive) -> float:
+    """Share of the thrust that pulls the drive end apart; teeth sharper than 60° wedge more, blunter ones no less.
+
+    S/F = n/(2·tan(β + φ)),  n the share of the teeth in line with the split, β half of their included angle
+    """
+    least = OPENING_AT_DRIVE.get(drive.kind, 0.0)
+    if drive.kind not in IN_LINE:
+        return least
+    half = (drive.face_angle + drive.back_angle) / 2
+    wedge = tail.wedge_splitting_force(thrust=1.0, half_angle=half, friction=friction_low(situation))
+    return max(least, IN_LINE[drive.kind] * wedge)
+
+
 def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> Limit | None:
     """The smaller of both ends' splitting thrusts."""
     capacity = split_capacity(situation)
@@ -149,7 +183,7 @@ def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> 
         return None
     openings = {"the tail end": tail_opening(situation, center)}
     if drive is not None:
-        openings["the drive end"] = OPENING_AT_DRIVE.get(drive.kind, 0.0)
+        openings["the drive end"] = drive_opening(situation, drive)
     where = max(openings, key=lambda end: openings[end])
     opening = openings[where]
     if opening <= 0.0:
@@ -196,19 +230,29 @@ def buckling_capacity(situation: Situation, between_centers: bool) -> tuple[Limi
 
 
 def modulus_low(situation: Situation) -> float | None:
-    """Stiffness along the piece in GPa, 5 % value; None where no table has it."""
-    if situation.wood is not None:
-        return situation.wood.modulus.low
+    """Stiffness along the piece in GPa, 5 % value, less where the fibers lean; None where no table has it.
+
+    Fibers at an angle: Hankinson's form between the stiffness along and across. Grain that runs anyhow counts as 45°.
+    """
+    wood = situation.wood
+    if wood is not None:
+        slope = situation.case.work.grain_slope
+        lean = math.degrees(math.atan(1 / slope)) if slope else 0.0
+        if situation.traits.grain in ("diagonal", "none"):
+            lean = max(lean, LEAN_DIAGONAL_DEG)
+        if lean == 0.0:
+            return wood.modulus.low
+        across = min(wood.modulus_perpendicular.low, wood.modulus.low)
+        return grain_angle_strength(parallel=wood.modulus.low, perpendicular=across, angle=lean)
     material = situation.material
     return material.modulus.low if material is not None and material.modulus is not None else None
 
 
 def short_column(situation: Situation) -> Limit | None:
     """Half the crushing strength over the thinnest section."""
-    wood = situation.wood
-    if wood is None:
+    strength = end_strength(situation)
+    if strength is None:
         return None
-    strength = wood.perpendicular.low if situation.side_grain else wood.crushing.low
     figure = tail.ring_crush_force.figure(outer_diameter=situation.body.thinnest, inner_diameter=0.0, strength=strength)
     return from_figure("short-column", figure, SHORT_COLUMN_SHARE, "the thinnest section is squeezed")
 

@@ -6,10 +6,12 @@ import math
 from dataclasses import dataclass
 
 from advisor.physics import rim
-from advisor.reckoning import speed_limits
+from advisor.reckoning import speed_limits, whirl
+from advisor.reckoning.jaw_speed import jaws_at_speed
 from advisor.reckoning.limit import Limit, smallest
 from advisor.reckoning.thrust import Thrust
 from advisor.situation import Situation
+from advisor.situation.assumption import Assumption
 
 MM_PER_INCH = 25.4
 START_SHARE_NOT_ROUND = 0.6
@@ -23,7 +25,11 @@ NOT_TRUE_BAND = 6000.0
 
 @dataclass(frozen=True)
 class Speed:
-    """Speeds in rpm; `start` is what to set first, `wished_start` what it would be if the machine had every speed."""
+    """Speeds in rpm; `start` is what to set first, `wished_start` what it would be if the machine had every speed.
+
+    `whips` is the band of speeds never to dwell in, `walks` the speed at which the lathe walks; None where there is
+    none.
+    """
 
     limits: tuple[Limit, ...]
     ceiling: Limit
@@ -34,6 +40,9 @@ class Speed:
     rim_speed: float
     minimum: float | None
     fastest: float | None
+    whips: tuple[float, float] | None
+    walks: float | None
+    assumed: tuple[Assumption, ...]
 
 
 def _present(*limits: Limit | None) -> list[Limit]:
@@ -47,7 +56,7 @@ def standing_limits(situation: Situation, method: str, tail_up: bool) -> list[Li
         speed_limits.walking(situation),
         speed_limits.bursting(situation),
         speed_limits.joint(situation),
-        speed_limits.rear_overhang(situation),
+        whirl.rear_overhang(situation),
         speed_limits.device(situation, method),
         speed_limits.operation(situation),
         speed_limits.material(situation),
@@ -121,7 +130,9 @@ def speed(situation: Situation, method: str, tail_up: bool, hold_rpm: float | No
     between = thrust is not None and thrust.between
     push = 0.0 if thrust is None else _thrust_in_bar(thrust)
     critical = thrust.critical if thrust is not None else None
-    limits += _present(speed_limits.whirl(situation, between, tail_up, push, critical))
+    whip = whirl.whirl(situation, between, tail_up, push, critical)
+    jaws = jaws_at_speed(situation, method)
+    limits += _present(whip, jaws[0] if jaws is not None else None)
     if thrust is not None and thrust.light is not None:
         limits += _present(speed_limits.heat(situation, thrust.center, thrust.light.to_set))
     ceiling, runner_up = smallest(limits)
@@ -138,6 +149,9 @@ def speed(situation: Situation, method: str, tail_up: bool, hold_rpm: float | No
         rim_speed=rim.rim_speed(diameter=body.diameter, rpm=start),
         minimum=slowest(situation),
         fastest=fastest(situation),
+        whips=whirl.whip_band(situation, whip),
+        walks=next((limit.value for limit in limits if limit.name == "walking"), None),
+        assumed=() if jaws is None else (jaws[1],),
     )
 
 

@@ -6,31 +6,19 @@ import math
 from functools import lru_cache
 
 from advisor.data.tables import Number, Table, Text, load
-from advisor.physics import balance, burst, drive, rim, slender
-from advisor.physics.slender import Ends
+from advisor.physics import balance, burst, drive, rim
 from advisor.reckoning import ends
 from advisor.reckoning.bands import band
 from advisor.reckoning.holds.workmanship import adhesive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
 
-GRAVITY = 9.80665
 MM_PER_INCH = 25.4
-WHIRL_SHARE = 0.6
-WHIRL_SHARE_BOWED = 0.5
-REAR_SHARE = 0.5
 BURST_DIVISOR = 5.0
-BOLTED_SHARE = 0.15
 NOT_ROUND_CAP = 3500.0
 ROUND_CAP = 4000.0
 SANDING_BAND = 4500.0
 DRILLING_BAND_MM = 15000.0
-SIZE_REFERENCE_MM = 100.0
-SIZE_POWER = 0.6
-SIZE_FLOOR = {"hardwood": 0.6, "softwood": 0.4}
-POISSON = 0.4
-TOUGHNESS_LOW = 0.2  # MPa·√m, low end from memory
-TOUGHNESS_DIVISOR = 2.0
 SHOP_GLUES = ("pva", "epoxy", "polyurethane", "cyanoacrylate")
 TOUCHED_SHARE = 0.7  # area of a glue joint that really met
 DEVICE_CAPS = Table(
@@ -40,7 +28,6 @@ DEVICE_CAPS = Table(
     rows=6,
 )
 CRACKS = frozenset({"check", "crack", "through-crack", "ring-shake"})
-PLASTIC_FAMILIES = frozenset({"plastic", "laminate"})
 HEAT_CAP_WOOD_W = 10.0
 HEAT_CAP_PLASTIC_W = 3.0
 DEAD_FRICTION = 0.5  # dry, high end
@@ -59,9 +46,9 @@ def walking(situation: Situation) -> Limit | None:
     if body.offset <= 0 or body.mass <= 0:
         return None
     if lathe.bolted:
-        force = BOLTED_SHARE * (lathe.mass + body.mass) * GRAVITY
-        rpm = 30 / math.pi * math.sqrt(force / (body.mass * body.offset * 1e-3))
-        text = f"n = (30/π)·√(F/(m·e)), F = {BOLTED_SHARE:g} of the weight = {force:.4g} N"
+        force = balance.bolted_force(lathe.mass + body.mass)
+        rpm = balance.speed_of_force(force, body.mass, body.offset)
+        text = f"n = (30/π)·√(F/(m·e)), F = {balance.SHARE_BOLTED:g} of the weight = {force:.4g} N"
         why = "the unbalance shakes the bolted lathe"
         return Limit("walking", rpm, "rough-guide", ("floor-model",), why, text)
     figure = balance.walking_speed.figure(
@@ -73,7 +60,11 @@ def walking(situation: Situation) -> Limit | None:
         spindle_height=lathe.spindle_height,
         amplification=lathe.amplification,
     )
-    return from_figure("walking", figure, why="the unbalance walks or tips the lathe")
+    mass = lathe.mass + body.mass
+    slides = balance.slide_force(mass=mass, friction=lathe.floor_friction)
+    tips = balance.tip_force(mass=mass, half_base=lathe.base_width / 2, spindle_height=lathe.spindle_height)
+    verb = "tips" if tips < slides else "slides"
+    return from_figure("walking", figure, why=f"the unbalance rocks the lathe until it {verb}")
 
 
 def wood_plane_strength(situation: Situation) -> float | None:
@@ -82,9 +73,7 @@ def wood_plane_strength(situation: Situation) -> float | None:
     if wood is None:
         material = situation.material
         return material.tensile.low if material is not None and material.tensile is not None else None
-    low = wood.tension_perpendicular.low
-    shrunk = low * min(1.0, (SIZE_REFERENCE_MM / situation.body.diameter) ** SIZE_POWER)
-    return max(shrunk, min(low, SIZE_FLOOR.get(wood.group, 0.4)))
+    return burst.diametral_strength(wood.tension_perpendicular.low, situation.body.diameter, wood.group)
 
 
 def bursting(situation: Situation) -> Limit | None:
@@ -96,7 +85,11 @@ def bursting(situation: Situation) -> Limit | None:
     hollow = situation.traits.form in ("tube", "ring") and wall is not None
     bore = max(situation.body.diameter - 2 * wall, 0.0) if hollow and wall is not None else 0.0
     figure = burst.disc_stress.figure(
-        density=situation.density.high, diameter=situation.body.diameter, rpm=1000.0, poisson=POISSON, bore=bore
+        density=situation.density.high,
+        diameter=situation.body.diameter,
+        rpm=1000.0,
+        poisson=burst.POISSON_WOOD,
+        bore=bore,
     )
     if figure.value is None or figure.value <= 0:
         return None
@@ -137,17 +130,16 @@ def cracked(situation: Situation) -> list[Limit]:
     crack = situation.case.work.crack
     depth = crack.across if crack is not None else None
     if depth is not None and depth > 0:
-        stress = TOUGHNESS_LOW / TOUGHNESS_DIVISOR / (1.12 * math.sqrt(math.pi * depth * 1e-3))
-        rpm = 1000.0 * math.sqrt(stress / (_mean_stress(situation) * 1e-3))
-        text = f"K_I = 1.12·σ·√(π·a) ≤ {TOUGHNESS_LOW:g}/{TOUGHNESS_DIVISOR:g} MPa·√m, a = {depth:.3g} mm"
+        rpm = 1000.0 * math.sqrt(burst.crack_stress(depth) / (_mean_stress(situation) * 1e-3))
+        cap = f"{burst.TOUGHNESS_LOW:g}/{burst.TOUGHNESS_DIVISOR:g}"
+        text = f"K_I = {burst.EDGE_CRACK:g}·σ·√(π·a) ≤ {cap} MPa·√m, a = {depth:.3g} mm"
         found.append(Limit("crack", rpm, "rough-guide", ("memory",), "the crack runs from the rim", text))
     return [min(found, key=lambda entry: entry.value)] if found else []
 
 
 def _mean_stress(situation: Situation) -> float:
     """Mean stress in kPa on a diameter at 1000 rpm."""
-    omega = 2 * math.pi * 1000 / 60
-    return situation.density.high * omega**2 * (situation.body.diameter / 2000) ** 2 / 3 / 1000
+    return burst.mean_disc_stress(situation.density.high, situation.body.diameter, 1000.0)
 
 
 def joint_strength(situation: Situation) -> tuple[str, float]:
@@ -172,53 +164,6 @@ def joint(situation: Situation) -> Limit | None:
     rpm = 1000.0 * math.sqrt(strength / BURST_DIVISOR / (_mean_stress(situation) * 1e-3))
     text = f"n = 1000 rpm·√({strength:.3g} MPa / {BURST_DIVISOR:g} / {_mean_stress(situation):.3g} kPa)"
     return Limit("joint", rpm, "rough-guide", ("memory",), f"the glue line opens (taken as {kind})", text)
-
-
-def whirl(situation: Situation, between: bool, tail_up: bool, thrust: float, critical: float | None) -> Limit | None:
-    """Six tenths of the speed at which the bar whirls, with the thrust in it."""
-    modulus = ends.modulus_low(situation)
-    if modulus is None or situation.side_grain:
-        return None
-    ends_word: Ends = "pinned-pinned" if between else "fixed-pinned" if tail_up else "free"
-    length = ends.free_length(situation) if tail_up else situation.case.hold.overhang or situation.body.length
-    thick = situation.body.end_diameter
-    thin = situation.body.thinnest
-    ratio = (2 * length if ends_word == "free" else length) / thick
-    shear = slender.whirl_shear_factor(ratio)
-    if shear is None:
-        return None
-    bowed = "bowed" in situation.traits.conditions
-    share = (WHIRL_SHARE_BOWED if bowed else WHIRL_SHARE) * shear
-    why = "the work whips"
-    profile = situation.case.work.profile
-    push = min(thrust, critical / 3) if critical is not None and tail_up else 0.0
-    if profile and situation.traits.state == "finished":
-        figure = slender.profile_whirl_speed.figure(
-            profile=profile, modulus=modulus, density=situation.density.high, ends=ends_word, thrust=push
-        )
-        return from_figure("whirl", figure, share, why)
-    figure = slender.whirl_speed.figure(
-        diameter=thin, length=length, modulus=modulus, density=situation.density.high, ends=ends_word, thrust=push
-    )
-    # stiffness of the thinnest section under the mass of the thickest
-    return from_figure("whirl", figure, share * thin / thick, why)
-
-
-def rear_overhang(situation: Situation) -> Limit | None:
-    """Half the whirling speed of the bar that stands out behind the spindle."""
-    out = situation.case.hold.rear_overhang
-    modulus = ends.modulus_low(situation)
-    if not out or modulus is None:
-        return None
-    figure = slender.whirl_speed.figure(
-        diameter=situation.body.end_diameter,
-        length=out,
-        modulus=modulus,
-        density=situation.density.high,
-        ends="free",
-        thrust=0.0,
-    )
-    return from_figure("rear-overhang", figure, REAR_SHARE, "the bar behind the spindle whips")
 
 
 @lru_cache(maxsize=1)

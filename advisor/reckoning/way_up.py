@@ -6,13 +6,14 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from advisor.physics import balance
+from advisor.physics import rim
 from advisor.reckoning.speed import INTERRUPTED_BAND, MM_PER_INCH, NOT_TRUE_BAND, Speed, machine_steps
 from advisor.situation import Situation
 from advisor.situation.shape import Body, base_share
 
 LADDER_ROWS = 4
-COUNTERWEIGHT_SHARE = 0.4  # of the diameter: inside the rim, clear of the tool
+LEAST_RISE = 1.05  # a smaller step up is none
+STAND_ROCKS_RPM = (300.0, 900.0)  # memory
 
 
 @dataclass(frozen=True)
@@ -25,26 +26,6 @@ class Rung:
     ceiling: float
     governed_by: str
     state: str
-
-
-@dataclass(frozen=True)
-class Balance:
-    """Mass kg, offset mm, how far to move the centers mm, counterweight g at `radius` mm, couple kg·mm²."""
-
-    mass: float
-    offset: float
-    shift: float
-    counterweight: float
-    radius: float
-    couple: float | None
-
-
-def balance_of(situation: Situation) -> Balance:
-    """Where the mass is and what would balance it."""
-    body = situation.body
-    radius = COUNTERWEIGHT_SHARE * body.diameter
-    grams = balance.counterweight(mass=body.mass, offset=body.offset, radius=radius)
-    return Balance(body.mass, body.offset, body.offset, grams, radius, body.couple)
 
 
 def _to_round(situation: Situation) -> float:
@@ -94,11 +75,12 @@ def ladder(situation: Situation, ceiling_of: Callable[[Situation], tuple[float, 
 
 @dataclass(frozen=True)
 class Step:
-    """One speed of the way up: when, how fast, what to look for."""
+    """One speed of the way up: when, how fast in rpm, what to look for, and the joules the piece then carries."""
 
     when: str
     rpm: float
     check: str
+    energy: float
 
 
 def _on_machine(situation: Situation, rpm: float, start: float) -> float:
@@ -107,28 +89,45 @@ def _on_machine(situation: Situation, rpm: float, start: float) -> float:
     return max(below[-1], start) if below else max(rpm, start)
 
 
+def _step(situation: Situation, when: str, rpm: float, check: str) -> Step:
+    body = situation.body
+    return Step(when, rpm, check, rim.spinning_energy(mass=body.mass, diameter=body.diameter, rpm=rpm))
+
+
+def _first(situation: Situation, rpm: float, tail_up: bool) -> Step:
+    tail = "tailstock up; " if tail_up else ""
+    check = (
+        f"{tail}look at the dial or the belt; two full turns by hand; stand at the headstock or tail side, nobody in "
+        "the plane of the work; count to thirty; listen for a tick, feel for rocking"
+    )
+    return _step(situation, "first switch-on", rpm, check)
+
+
+def _last_of_uneven(situation: Situation, top: float) -> str:
+    stand = ""
+    if not situation.lathe.bolted and top > STAND_ROCKS_RPM[0]:
+        stand = f" (stands rock by themselves at {STAND_ROCKS_RPM[0]:.0f} to {STAND_ROCKS_RPM[1]:.0f} rpm)"
+    return f"the moment it shakes, go back 20 %{stand}; never stay on a shake and never run through it to a quiet place"
+
+
 def steps(situation: Situation, speed: Speed, tail_up: bool) -> tuple[Step, ...]:
     """The way up at today's state of the piece; no step passes the ceiling."""
     top = speed.ceiling.value
-    tail = "tailstock up, " if tail_up else ""
-    first = Step(
-        "first switch-on",
-        speed.start,
-        f"{tail}turn it two full turns by hand, stand out of the plane of the work, count to thirty",
-    )
+    found = [_first(situation, speed.start, tail_up)]
     if situation.trued:
-        last = "stop, tighten, look; raise it while it runs quiet"
-        return (first, Step("running quiet", _on_machine(situation, top, speed.start), last))
-    inches = situation.body.diameter / MM_PER_INCH
-    middle = min(INTERRUPTED_BAND / inches, top)
-    upper = min(NOT_TRUE_BAND / inches, top)
-    found = [first]
-    plan = [
-        (middle, "no rocking to be felt", "stop after a minute, tighten the hold and the tailstock again"),
-        (upper, "cutting wood all the way round", "if it shakes, go back 20 %; never sit on a shake or run through it"),
-    ]
+        last = (
+            "stop after a minute, tighten the hold again, look for cracks and loose edges; raise it while it runs quiet"
+        )
+        plan = [(top, "running quiet, the most for this piece as it is", last)]
+    else:
+        inches = situation.body.diameter / MM_PER_INCH
+        again = "stop after a minute, tighten the hold and the tailstock again"
+        plan = [
+            (min(INTERRUPTED_BAND / inches, top), "no rocking to be felt", again),
+            (min(NOT_TRUE_BAND / inches, top), "cutting wood all the way round", _last_of_uneven(situation, top)),
+        ]
     for rpm, when, check in plan:
         fitted = _on_machine(situation, rpm, speed.start)
-        if fitted > found[-1].rpm * 1.05:
-            found.append(Step(when, fitted, check))
+        if fitted > found[-1].rpm * LEAST_RISE:
+            found.append(_step(situation, when, fitted, check))
     return tuple(found)

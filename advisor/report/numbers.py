@@ -7,6 +7,7 @@ import math
 NEWTONS_PER_POUND = 4.4482216152605
 NM_PER_INCH_POUND = 0.1129848290276167
 MM_PER_INCH = 25.4
+FACE_SHIELD_J = 6.2  # high-mass impact test of ANSI Z87.1-2003
 
 
 def _two_figures(value: float, up: bool) -> float:
@@ -20,6 +21,13 @@ def _two_figures(value: float, up: bool) -> float:
 def rpm_down(value: float) -> str:
     """A limit on speed to two figures, never above it."""
     return f"{_two_figures(value, False):.0f}"
+
+
+def energy(joules: float) -> str:
+    """Joules to two figures, up, beside the impact that a face shield is tried with."""
+    told = f"{_two_figures(joules, True):.3g} J"
+    times = joules / FACE_SHIELD_J
+    return told if times <= 1 else f"{told} ({_two_figures(times, True):.2g} times the face-shield test)"
 
 
 def force(newtons: float, units: str, up: bool) -> str:

@@ -47,6 +47,32 @@ def _holding() -> dict[str, Any]:
     )
 
 
+def _balance() -> dict[str, Any]:
+    move = _object(
+        {"end": {"enum": ["near", "far", "both"]}, "distance_mm": NUMBER, "remains_mm": NUMBER, "text": TEXT},
+        {"direction_deg": NUMBER, "swing_mm": NUMBER},
+    )
+    return _object(
+        {
+            "mass_kg": NUMBER,
+            "offset_mm": NUMBER,
+            "shift_mm": NUMBER,
+            "counterweight_g": NUMBER,
+        },
+        {
+            "static_mm": NUMBER,
+            "couple_kg_mm2": NUMBER,
+            "moves": _list(move),
+            "counterweight_radius_mm": NUMBER,
+            "counterweight_deg": NUMBER,
+            "counterweight_pull_n": NUMBER,
+            "counterweight_must_hold_n": NUMBER,
+            "counterweight_bolts": {"type": "integer", "minimum": 2},
+            "counterweight_couple_kg_mm2": NUMBER,
+        },
+    )
+
+
 def _speed() -> dict[str, Any]:
     rung = _object(
         {
@@ -58,27 +84,19 @@ def _speed() -> dict[str, Any]:
             "state": TEXT,
         }
     )
-    balance = _object(
-        {
-            "mass_kg": NUMBER,
-            "offset_mm": NUMBER,
-            "shift_mm": NUMBER,
-            "counterweight_g": NUMBER,
-            "counterweight_radius_mm": NUMBER,
-        },
-        {"couple_kg_mm2": NUMBER},
-    )
+    step = _object({"when": TEXT, "rpm": NUMBER, "check": TEXT, "energy_j": NUMBER})
     return _object(
         {"ceiling_rpm": NUMBER, "limits": _list(_limit("rpm")), "would_change": TEXTS},
         {
             "start_rpm": NUMBER,
             "governed_by": TEXT,
             "runner_up": TEXT,
-            "steps": _list(_object({"when": TEXT, "rpm": NUMBER, "check": TEXT})),
+            "steps": _list(step),
+            "whip_rpm": {"type": "array", "items": NUMBER, "minItems": 2, "maxItems": 2},
             "energy_j": NUMBER,
             "rim_m_per_s": NUMBER,
             "ladder": _list(rung),
-            "balance": balance,
+            "balance": _balance(),
         },
     )
 

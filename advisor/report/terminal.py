@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from advisor.report.numbers import force, length, rpm_down, torque
+from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down, torque
 from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
 
 WIDTH = 88
@@ -131,7 +131,8 @@ def _steps(answer: Mapping[str, Any]) -> Iterator[Line]:
     for number, text in enumerate(checks, 1):
         yield from _wrap(text, f"  {number}. ", hang=5)
     for offset, step in enumerate(steps, number + 1):
-        yield from _wrap(f"{step['when']}: {rpm_down(step['rpm'])} rpm; {step['check']}", f"  {offset}. ", hang=5)
+        told = f"{step['when']}: {rpm_down(step['rpm'])} rpm, {energy(step['energy_j'])}; {step['check']}"
+        yield from _wrap(told, f"  {offset}. ", hang=5)
 
 
 def _bar(share: float) -> str:
@@ -175,8 +176,8 @@ def _ladder(part: Mapping[str, Any], units: str) -> Iterator[Line]:
 def _energy(part: Mapping[str, Any]) -> Iterator[Line]:
     if not part.get("energy_j"):
         return
-    text = f"At the start it carries {part['energy_j']:.2g} J, its rim runs {part['rim_m_per_s']:.2g} m/s."
-    if part["energy_j"] > 6.2:
+    text = f"At the start it carries {energy(part['energy_j'])}, its rim runs {part['rim_m_per_s']:.2g} m/s."
+    if part["energy_j"] > FACE_SHIELD_J:
         text += " A face shield is tried with 6.2 J (ANSI Z87.1-2003, high mass): stand out of line."
     yield from _wrap(text, "  ", "quiet")
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from advisor.models.case import Case
 from advisor.physics import cutting
@@ -62,7 +62,7 @@ def _carriage_force(case: Case, traits: Traits, wood: WoodProperties | None, mat
     if wood is None:
         specific = material.cutting_k if material is not None and material.cutting_k is not None else 250.0
         return cutting.layer_force(specific=specific, width=depth, thickness=feed)
-    mode = "end" if traits.grain == "across" else "across"
+    mode: Literal["end", "across"] = "end" if traits.grain == "across" else "across"
     chip = min(max(feed, cutting.THINNEST_CHIP_MM), cutting.THICKEST_CHIP_MM)
     return cutting.wood_cutting_force(
         width=depth,

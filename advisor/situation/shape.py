@@ -21,6 +21,7 @@ SHARE_UNEVEN = 0.02  # one side wet, crotch, burl, sapwood on one side
 SHARE_HOLLOW = 0.05  # bark inclusion, void, rot
 FEW_RADII = 12  # fewer than this miss a flat or a notch by up to 23 %
 FEW_RADII_FACTOR = 1.2
+AS_GIVEN, FROM_BALANCE, FROM_RADII = "as given", "from the balance test", "from the radii"
 
 SAWN = frozenset({"disc", "octagon", "round", "tube", "ring", "sphere", "segmented"})
 TRUED_STATES = frozenset({"round", "finished"})
@@ -28,7 +29,11 @@ TRUED_STATES = frozenset({"round", "finished"})
 
 @dataclass(frozen=True)
 class Body:
-    """Sizes in mm, mass in kg; `offset` is the distance of the center of mass from the axis in mm."""
+    """Sizes in mm, mass in kg; `offset` is the distance of the center of mass from the axis in mm,
+    the larger one of two ends.
+
+    Measured at both ends, `static` is what both have in common (mm) and `couple` what turns the piece over (kg·mm²).
+    """
 
     diameter: float
     length: float
@@ -39,7 +44,7 @@ class Body:
     offset: float
     offset_from: str
     couple: float | None
-    far_offset: float | None
+    static: float | None
 
 
 def swept_diameter(case: Case) -> float:
@@ -126,27 +131,27 @@ class Traits:
     green: bool
 
 
-def measured_offset(case: Case, mass: float, traits: Traits, diameter: float) -> tuple[float, str, float | None] | None:
-    """Offset in mm from what was measured: (offset, how it was found, offset at the far end), or None."""
-    found: list[tuple[float, str, float | None]] = []
+def measured_offset(case: Case, mass: float, traits: Traits, diameter: float) -> tuple[float, str] | None:
+    """Offset in mm from what was measured, the largest finding, and how it was found; None if nothing was measured."""
+    found: list[tuple[float, str]] = []
     work = case.work
     if work.offset is not None:
-        found.append((work.offset, "as given", None))
+        found.append((work.offset, AS_GIVEN))
     if work.balance_test is not None:
         moment = work.balance_test.weight * work.balance_test.radius
-        found.append((moment / mass, "from the balance test", None))
+        found.append((moment / mass, FROM_BALANCE))
     if work.radii:
         extra = density_share(traits.conditions, bool(work.one_side_wet)) * diameter
-        near = _from_radii(work.radii, traits)
-        far = _from_radii(work.radii_far_end, traits) if work.radii_far_end else None
-        found.append((max(near, far or 0.0) + extra, "from the radii", far))
+        ends = [end for end in (work.radii, work.radii_far_end) if end]
+        largest = max(balance.offset_from_radii(radii=end) * radii_factor(end, traits) for end in ends)
+        found.append((largest + extra, FROM_RADII))
     return max(found, key=lambda entry: entry[0]) if found else None
 
 
-def _from_radii(radii: tuple[float, ...], traits: Traits) -> float:
-    offset = balance.offset_from_radii(radii=radii)
+def radii_factor(radii: tuple[float, ...], traits: Traits) -> float:
+    """A fifth more where few radii may step over a flat, a notch or a natural edge."""
     ragged = traits.form not in ("disc", "round") or "live-edge" in traits.conditions
-    return offset * (FEW_RADII_FACTOR if len(radii) < FEW_RADII and ragged else 1.0)
+    return FEW_RADII_FACTOR if len(radii) < FEW_RADII and ragged else 1.0
 
 
 def shape_offset(case: Case, traits: Traits, diameter: float, log: tuple[float, float] | None) -> tuple[float, str]:
@@ -171,11 +176,12 @@ def settle_body(case: Case, traits: Traits, density: Spread, ledger: Ledger) -> 
         ledger.assume("work.mass", f"{mass:.2g} kg", "volume of the stated shape at the high end of the density")
     measured = measured_offset(case, mass, traits, diameter)
     if measured is not None:
-        offset, how, far = measured
+        offset, how = measured
     else:
         offset, how = shape_offset(case, traits, diameter, log)
-        far = None
         ledger.assume("work.offset", f"{offset:.2g} mm", how)
+    _note_few_radii(case, traits, ledger)
+    static, couple = _both_ends(case, mass)
     return Body(
         diameter=diameter,
         length=case.work.length,
@@ -185,15 +191,25 @@ def settle_body(case: Case, traits: Traits, density: Spread, ledger: Ledger) -> 
         mass_given=case.work.mass is not None,
         offset=offset,
         offset_from=how,
-        couple=_couple(case, mass),
-        far_offset=far,
+        couple=couple,
+        static=static,
     )
 
 
-def _couple(case: Case, mass: float) -> float | None:
-    """Couple unbalance in kg·mm²: half the mass at each end, the opposite parts of both offsets, half the length."""
+def _note_few_radii(case: Case, traits: Traits, ledger: Ledger) -> None:
+    if case.work.radii and radii_factor(case.work.radii, traits) > 1:
+        why = f"fewer than {FEW_RADII} radii can step over a flat or a notch: measure {FEW_RADII} or more"
+        ledger.assume("offset from few radii", f"{FEW_RADII_FACTOR:g} times", why)
+
+
+def _both_ends(case: Case, mass: float) -> tuple[float | None, float | None]:
+    """Static offset in mm and couple in kg·mm² of radii at both ends: half the mass at each end.
+
+    U_c = (m/2)·|e_near − e_far|/2·L; one line along the blank starts both lists. Source: geometry, dynamics.
+    """
     if not (case.work.radii and case.work.radii_far_end):
-        return None
+        return None, None
     near, far = (balance.center_from_radii(radii) for radii in (case.work.radii, case.work.radii_far_end))
+    common = math.hypot(near[0] + far[0], near[1] + far[1]) / 2
     skew = math.hypot(near[0] - far[0], near[1] - far[1]) / 2
-    return mass * skew * case.work.length / 2
+    return common, mass * skew * case.work.length / 2

@@ -1,0 +1,25 @@
+"""A counterweight is one more piece that can fly."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "counterweight-fixing"
+FIRES = [
+    "BOWL; work.offset=12mm",
+]
+QUIET = [
+    "SPINDLE",
+    "BOWL; work.offset=0.5mm; machine.mass=600kg",
+    "BOWL; work.state=round",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)
