@@ -20,6 +20,7 @@ TABLE = Table(
     key=("kind", "unit"),
     rows=92,
 )
+LARGEST = 10**100
 LONGEST = 60  # characters; no quantity a person writes is longer
 
 
@@ -111,7 +112,7 @@ ALIKE = str.maketrans({
 })  # fmt: skip
 NUMBER_TEXT = (
     r"(?:[0-9]+(?:[ ]+|-)[0-9]+[ ]?/[ ]?[0-9]+|[0-9]+[ ]?/[ ]?[0-9]+"
-    r"|(?:[0-9]+\.[0-9]*|\.[0-9]+|[0-9]+)(?:[eE][-+]?[0-9]{1,2}(?![0-9]))?)"
+    r"|(?:[0-9]+\.[0-9]*|\.[0-9]+|[0-9]+)(?:[eE][-+]?[0-9]{1,3}(?![0-9]))?)"
 )
 ONE = re.compile(rf"([-+]?)({NUMBER_TEXT})(?![0-9.])(.*)")
 MIXED = re.compile(r"(?:([0-9]+)(?: +|-))?([0-9]+) ?/ ?([0-9]+)")
@@ -148,7 +149,10 @@ def parse(text: str, kind: Kind, bare: System | None = None) -> float:
 
     Raises UnitError: no number, an unknown unit or one of another kind, a comma, a range, two values, no unit.
     """
-    return float(parse_exact(text, kind, bare))
+    exact = parse_exact(text, kind, bare)
+    if abs(exact) > LARGEST:
+        raise UnitError(text, "is larger than anything here", kind)
+    return float(exact)
 
 
 def parse_exact(text: str, kind: Kind, bare: System | None = None) -> Fraction:

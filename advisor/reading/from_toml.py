@@ -18,6 +18,7 @@ HEADER = re.compile(rf"[ \t]*\[[ \t]*({DOTTED})[ \t]*\]")
 FIELD = re.compile(rf"[ \t]*({DOTTED})[ \t]*=[ \t]*")
 INNER = re.compile(rf"[{{,][ \t]*({DOTTED})[ \t]*=[ \t]*")
 FAULT = re.compile(r"(.*) \(at (?:line (\d+), column (\d+)|end of document)\)", re.DOTALL)
+PLAIN_FILE = 'fields as `[work]` and `material = "ash"` below it'
 Spots = dict[tuple[str, ...], tuple[int, int]]
 
 
@@ -66,6 +67,15 @@ class _Builder:
         return Scalar(str(value).lower() if isinstance(value, bool) else str(value), place)
 
 
+def _place(text: str, name: str, match: re.Match[str] | None) -> Place:
+    """Where the parser says a fault is; the last sign where it says the end."""
+    if match is None:
+        return Place(name)
+    if match.group(2) is not None:
+        return Place(name, int(match.group(2)), int(match.group(3)))
+    return Place(name, text.count("\n") + 1, len(text) - text.rfind("\n"))
+
+
 def tree(text: str, name: str) -> Node:
     """The tree of a TOML text. Raises InputFault: no TOML, a field twice, too deep."""
     try:
@@ -75,7 +85,5 @@ def tree(text: str, name: str) -> Node:
     except ValueError as wrong:  # also a whole number of thousands of digits
         match = FAULT.fullmatch(str(wrong))
         why = match.group(1) if match is not None else "it holds a value that cannot be read"
-        line, column = match.group(2, 3) if match is not None else (None, None)
-        place = Place(name, int(line), int(column)) if line and column else Place(name)
-        raise fault(place, f"is not TOML: {why}", 'fields as `[work]` and `material = "ash"` below it') from None
+        raise fault(_place(text, name, match), f"is not TOML: {why}", PLAIN_FILE) from None
     return _Builder(name, _spots(text)).node(found, ())
