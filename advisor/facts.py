@@ -8,8 +8,6 @@ from typing import get_args
 
 from advisor.engine import Fact
 from advisor.models.case import METHODS, Condition
-from advisor.models.hazards import Hazard
-from advisor.models.substance import Material
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import Counterweight, balance_of, words_of
 from advisor.reckoning.slender import Slender
@@ -51,24 +49,13 @@ def condition_flags(situation: Situation) -> dict[str, str]:
     return {word.replace("-", "_"): flag(word in found) for word in CONDITIONS if word != "sound"}
 
 
-def controls(situation: Situation) -> tuple[str, str]:
-    """Dust control stated as present, and stated as absent: each yes or no."""
-    person_ = situation.case.person
-    mask = person_.respirator
-    stated = person_.extraction is True and mask not in (None, "none")
-    return flag(stated), flag(person_.extraction is False or mask == "none")
-
-
 def blank(situation: Situation) -> Fact:
     """The piece as it is: words, sizes, faults."""
     work, body = situation.case.work, situation.body
     crack = work.crack
     values: dict[str, Value | None] = {
-        "match": situation.match,
         "form": situation.traits.form,
         "grain": situation.traits.grain,
-        "controlled": controls(situation)[0],
-        "faulty": flag(bool(situation.traits.conditions - {"sound"})),
         "wet": flag(situation.traits.green),
         "moisture": work.moisture
         if isinstance(work.moisture, str)
@@ -79,24 +66,15 @@ def blank(situation: Situation) -> Fact:
         "crack_across_share": _share(crack.across if crack is not None else None, body.diameter),
         "crack_along_share": _share(crack.along if crack is not None else None, body.length),
         "crack_gap_mm": crack.gap if crack is not None else None,
-        "diameter_mm": body.diameter,
         "slope": work.grain_slope,
         **condition_flags(situation),
     }
     words = {
         "material": work.material,
-        "choices": ", ".join(situation.choices[:6]),
         "diameter": f"{body.diameter:.0f} mm ({body.diameter / MM_PER_INCH:.3g} in)",
         "mass": f"{body.mass:.2g} kg ({body.mass * POUNDS_PER_KG:.2g} lb)",
     }
     return Fact("blank", known(values), words)
-
-
-def material(record: Material) -> Fact:
-    """What the record of a material outside wood says by itself."""
-    values: dict[str, Value] = {"verdict": record.verdict, "family": record.family}
-    words = {"title": record.title, "fails_by": record.fails_by, "never": record.never, "next_step": record.next_step}
-    return Fact("material", values, words)
 
 
 def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
@@ -161,28 +139,13 @@ def person(situation: Situation) -> Fact:
         "wet": flag(situation.traits.green),
         "spalted": flag(bool(situation.traits.conditions & {"spalted", "punky", "rot"})),
         "operation": situation.operation,
+        "extraction": flag(person_.extraction),
+        "respirator": person_.respirator or "unknown",
         "asthma": flag(person_.asthma),
         "others": flag(person_.others_in_room),
         "use": situation.case.work.use or "unknown",
     }
     return Fact("person", known(values), {"material": situation.case.work.material})
-
-
-def hazard(situation: Situation, entry: Hazard, reacted: bool) -> Fact:
-    """One known hazard of this wood against this person."""
-    person_ = situation.case.person
-    stated, refused = controls(situation)
-    values: dict[str, Value | None] = {
-        "tier": entry.tier,
-        "lung": flag(entry.lung_sensitizer),
-        "reacted": flag(reacted),
-        "asthma": flag(person_.asthma),
-        "stated": stated,
-        "refused": refused,
-        "use": situation.case.work.use or "unknown",
-        "troubling": flag(entry.toxic_or_sensitizing),
-    }
-    return Fact("hazard", known(values), {"wood": entry.title, "effects": ", ".join(entry.effect_words)})
 
 
 SOFT = frozenset({"spalted", "punky", "rot"})

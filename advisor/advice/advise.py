@@ -9,7 +9,7 @@ from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge
 from advisor.engine import Engine, Fact, Fires, Ruling
-from advisor.models import hazards
+from advisor.material_facts import facts_of_materials
 from advisor.models.case import Case
 from advisor.reckoning import holds
 from advisor.reckoning.slender import slender_bar
@@ -68,16 +68,6 @@ def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:
     return thrust_window(situation, used.method, used.rpm)
 
 
-def _hazards(situation: Situation) -> list[Fact]:
-    """What is known against this wood's dust; only wood names are looked up."""
-    if situation.wood is None:
-        return []
-    names = {situation.case.work.material, *situation.names}
-    reacted = situation.case.person.reacted_before or ()
-    kin = any(hazards.cross_reactions(name, *names) for name in reacted)
-    return [fact_of.hazard(situation, entry, kin) for entry in hazards.for_species(*names)]
-
-
 def _facts(
     situation: Situation, judgement: Judgement, used: JudgedHold, thrust: Thrust | None, rate: Speed
 ) -> list[Fact]:
@@ -89,9 +79,7 @@ def _facts(
         fact_of.speed_fact(situation, rate),
         fact_of.slender(situation, slender_bar(situation, thrust is not None and thrust.between, tail_up)),
     ]
-    if situation.material is not None:
-        found.append(fact_of.material(situation.material))
-    found += _hazards(situation)
+    found += facts_of_materials(situation)
     if thrust is not None:
         found.append(fact_of.thrust(situation, thrust))
     best = judgement.holds[0]

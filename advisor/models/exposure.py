@@ -68,3 +68,16 @@ def exposure_limits() -> tuple[ExposureLimit, ...]:
         )
         for row in load(LIMITS)
     )
+
+
+def limits_page() -> str:
+    """Every limit, with what a limit is and is not."""
+    lines = [
+        "Limits for dust and fume in the air of a workplace, as their agencies print them",
+        "",
+        "A limit is a benchmark for a workplace and no promise: people have become allergic below every one of them,",
+        "and wood dust causes cancer. Keep the dust as low as you can, whatever the number. A home shop is outside",
+        "most of these rules; ask the agency for the edition in force.",
+        "",
+    ]
+    return "\n".join([*lines, *(f"  {limit.text}" for limit in exposure_limits())])

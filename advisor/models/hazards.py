@@ -54,6 +54,9 @@ HAZARDS = Table(
 FACTS = Table("wood_dust_facts.csv", (Text("id"), Text("text"), Text("source")), key=("id",), rows=10)
 
 
+WIDE_FAMILY = "Fabaceae"
+
+
 @dataclass(frozen=True)
 class Hazard:
     """What is reported of one wood; `potency` is the chart's plus signs, empty where it has none."""
@@ -95,6 +98,12 @@ class CrossReaction:
     wood: str
     closeness: str
     text: str
+    botanical: str = ""
+
+    @property
+    def distant(self) -> bool:
+        """Only the pea family in common, which is too wide to say much."""
+        return self.closeness == "family" and self.botanical == WIDE_FAMILY
 
 
 # How close two woods stand, closest first, and the words for it.
@@ -186,6 +195,6 @@ def cross_reactions(reacted: str, *wood: str) -> tuple[CrossReaction, ...]:
             closeness = _closeness(one, other)
             if closeness is not None:
                 text = f"{other.title} {_CLOSENESS[closeness]}" + ("" if closeness == "same" else f" {one.title}")
-                found.append(CrossReaction(one.title, other.title, closeness, text))
+                found.append(CrossReaction(one.title, other.title, closeness, text, other.family))
     order = list(_CLOSENESS)
     return tuple(sorted(dict.fromkeys(found), key=lambda entry: order.index(entry.closeness)))

@@ -73,3 +73,33 @@ def step(step_id: str = START) -> Question | End:
 def all_steps() -> tuple[Question | End, ...]:
     """Every question and every end."""
     return tuple(_steps().values())
+
+
+def first_steps(step_id: str = START) -> str:
+    """The question of this id with its answers, each with what it leads to, on one line."""
+    here = step(step_id)
+    if isinstance(here, End):
+        return here.advice
+    told = [f"{answer.text}: {_leads_to(answer)}" for answer in here.answers]
+    return f"{here.text} ({'; '.join(told)})"
+
+
+def _leads_to(answer: Answer) -> str:
+    following = step(answer.next)
+    if isinstance(following, End):
+        return following.advice.rstrip(".")
+    return f"then {following.text[:1].lower()}{following.text[1:]}"
+
+
+def path_page() -> str:
+    """The whole path from "I do not know what this is", question by question."""
+    lines = ["What is this stuff? Look, weigh and ask; never burn or sniff. Begin at start."]
+    for here in all_steps():
+        if isinstance(here, End):
+            continue
+        lines += ["", f"{here.id}: {here.text}"]
+        for answer in here.answers:
+            following = step(answer.next)
+            onward = following.advice if isinstance(following, End) else f"Go to {answer.next}."
+            lines.append(f"  {answer.text}: {answer.advice} {onward}")
+    return "\n".join(lines)

@@ -34,6 +34,7 @@ HAZARDS = (
     "biohazard",
     "fire",
     "explosible-dust",
+    "conductive-dust",
     "fume",
     "splinters",
     "law",

@@ -62,7 +62,27 @@ def _wood(name: str) -> str | None:
     return f"{wood.name} at 12 % moisture\n" + "\n".join(rows)
 
 
-FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood)
+PAGES = ("dust-limits", "what-is-it")
+
+
+def _page(name: str) -> str | None:
+    from advisor.models.exposure import limits_page
+    from advisor.models.questions import path_page
+
+    return {"dust-limits": limits_page, "what-is-it": path_page}[name]() if name in PAGES else None
+
+
+def _dust(name: str) -> str | None:
+    from advisor.models.hazards import for_species
+
+    found = for_species(name)
+    if not found:
+        return None
+    rows = [f"  {entry.title}: {', '.join(entry.effect_words)}. It asks for {entry.control}." for entry in found]
+    return "\n".join([f"What is reported of the dust of {name}; a flag, never a dose", *rows])
+
+
+FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood, _dust, _page)
 
 
 def _known() -> list[str]:
@@ -72,7 +92,7 @@ def _known() -> list[str]:
     from advisor.rulebook import load_book
 
     names = [rule.name for rule in load_book().rules] + list(all_figures()) + [entry.id for entry in all_methods()]
-    return names + [entry["name"] for entry in list_materials()]
+    return [*names, *PAGES, *(entry["name"] for entry in list_materials())]
 
 
 def explain(name: str) -> tuple[str, str]:
@@ -80,5 +100,5 @@ def explain(name: str) -> tuple[str, str]:
     pages = [page for page in (finder(name) for finder in FINDERS) if page]
     if not pages:
         hint = nearest(name, _known()) or "; `advisor list rules` and its sisters print the names"
-        raise FigureInputError("name", name, f"a rule, figure, method, material or wood{hint}")
+        raise FigureInputError("name", name, f"a rule, figure, method, material, wood, dust-limits or what-is-it{hint}")
     return name, "\n\n".join(pages)

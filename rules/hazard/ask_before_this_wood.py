@@ -1,20 +1,19 @@
-"""Strong sensitizers are asked about first.
+"""Poisonous woods and the strongest sensitizers are asked about first.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
-                   eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What it looks at   woods whose dust reaches the heart or stays in the body
+Why it matters     a mask that leaks is enough
+What to do         ask a physician, or choose another wood
+Does not apply     milder woods; people who reacted to it, who leave it
+Sources            HSE Woodworking Information Sheet No 30, Toxic woods; a turners' chart of 1990
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, fact, none_of
 
 rule = Rule(
-    when=fact("hazard", tier="T3"),
+    when=fact("hazard", tier="T3", reacted=none_of("same", "near")),
     effect=Effect.ASK_FIRST,
-    says="{wood}: {effects}. Ask a physician if you ever reacted to any wood; extraction and P3 or a powered hood.",
-    do="Choose another wood, or ask a physician and use a powered hood.",
+    says="{wood}: {effects}. A mask alone is not enough: {control}.",
+    do="Choose another wood, or ask a physician and use extraction and a powered hood.",
     opens=("work.material",),
-    basis=("hse-wis30",),
+    basis=("hse-wis30", "turners-chart-1990"),
 )

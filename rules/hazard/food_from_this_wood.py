@@ -1,20 +1,19 @@
 """Food and toys from a sensitizing wood.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
-                   eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What it looks at   food or toy as the use, with a wood on record as a sensitizer or poison
+Why it matters     it is licked, chewed and washed warm for years
+What to do         a wood without such a record, and ask whoever will use it what they react to
+Does not apply     other uses; woods without such a record
+Sources            HSE Woodworking Information Sheet No 30, Toxic woods; a turners' chart of 1990
 """
 
 from advisor.rulebook import Effect, Rule, fact, one_of
 
 rule = Rule(
-    when=fact("hazard", tier=one_of("T2", "T3"), use=one_of("food", "toy")),
+    when=fact("hazard", troubling="yes", use=one_of("food", "toy")),
     effect=Effect.ASK_FIRST,
-    says="{wood} for food or toys: {effects}. Choose another wood.",
-    do="Choose a wood without known effects.",
-    opens=("work.material",),
-    basis=("hse-wis30",),
+    says="{wood} for food or toys: {effects}. Choose another wood, or ask whoever will use it first.",
+    do="Choose a wood without such effects on record.",
+    opens=("work.material", "work.use"),
+    basis=("hse-wis30", "turners-chart-1990"),
 )

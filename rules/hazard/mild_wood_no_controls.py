@@ -1,18 +1,20 @@
 """Mildly irritating wood without extraction or mask.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
-                   eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What it looks at   a mild wood with extraction or mask stated absent
+Why it matters     all wood dust is counted among what causes cancer in people
+What to do         a mask at least, more for sanding
+Does not apply     sensitizing woods, which are asked about; dust control present
+Sources            HSE Woodworking Information Sheet No 30, Toxic woods; a turners' chart of 1990; IARC, wood dust in
+                   Group 1
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, fact, none_of
 
 rule = Rule(
-    when=fact("hazard", tier="T1", refused="yes", reacted="no"),
+    when=fact("hazard", tier="T1", refused="yes", reacted=none_of("same", "near")),
     effect=Effect.WITH_CARE,
-    says="{wood}: {effects}. A mask and extraction would be wise.",
-    basis=("hse-wis30",),
+    says="{wood}: {effects}. Work it with {control}.",
+    do="Fit a P2 mask and extraction.",
+    opens=("person.extraction", "person.respirator"),
+    basis=("hse-wis30", "turners-chart-1990", "iarc"),
 )

@@ -1,11 +1,10 @@
 """Some woods are poison.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
-                   eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What it looks at   woods on record as poison: sap that blinds, juice that stops the heart
+Why it matters     no mask keeps the sap off the skin, and smoke of it harms as well
+What to do         leave it; wash what it touched
+Does not apply     woods that control opens
+Sources            common practice, no source
 """
 
 from advisor.rulebook import Effect, Rule, fact
@@ -16,5 +15,4 @@ rule = Rule(
     says="{wood}: {effects}. Not on a lathe, not at any speed.",
     do="Leave it; wash what it touched.",
     hard=True,
-    basis=("hse-wis30",),
 )

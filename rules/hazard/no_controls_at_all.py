@@ -1,20 +1,20 @@
 """Sensitizing wood without extraction or mask.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
+What it looks at   a sensitizing wood with extraction or mask stated absent
+Why it matters     sensitizing is cumulative and permanent: the wood that was fine for ten years is not fine in the
                    eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What to do         extraction on and P3 filters, or another wood
+Does not apply     mild woods; dust control present
+Sources            HSE Woodworking Information Sheet No 30, Toxic woods; a turners' chart of 1990
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, fact, none_of
 
 rule = Rule(
-    when=fact("hazard", tier="T2", refused="yes", reacted="no"),
+    when=fact("hazard", tier="T2", refused="yes", reacted=none_of("same", "near")),
     effect=Effect.ASK_FIRST,
     says="{wood}: {effects}. Not without extraction and a mask.",
-    do="Fit extraction and a P3 mask.",
+    do="It asks for {control}.",
     opens=("person.extraction", "person.respirator"),
-    basis=("hse-wis30",),
+    basis=("hse-wis30", "turners-chart-1990"),
 )

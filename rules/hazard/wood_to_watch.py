@@ -1,18 +1,17 @@
 """A sensitizing wood with dust control in place.
 
-What it looks at   the known hazards of this wood against the person and the dust control stated
-Why it matters     sensitizing is cumulative and permanent; the wood that was fine for ten years is not fine in the
-                   eleventh
-What to do         extraction and mask as the tier asks; a physician where lungs are concerned
-Does not apply     woods without a known hazard; not being listed is not a clean bill of health
-Sources            HSE toxic woods sheet and a secondary list of 1990, as each row of the hazard table says
+What it looks at   a sensitizing wood with extraction and mask stated
+Why it matters     the body keeps count even so
+What to do         P3 filters, skin covered, wash after, stop at the first sign
+Does not apply     mild woods; people who reacted to it or its kin
+Sources            HSE Woodworking Information Sheet No 30, Toxic woods; a turners' chart of 1990
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, fact, none_of
 
 rule = Rule(
-    when=fact("hazard", tier="T2", stated="yes", refused="no", reacted="no"),
+    when=fact("hazard", tier="T2", stated="yes", refused="no", reacted=none_of("same", "near")),
     effect=Effect.WITH_CARE,
-    says="{wood}: {effects}. With extraction and mask: watch skin and breath, wash after.",
-    basis=("hse-wis30",),
+    says="{wood}: {effects}. It asks for {control}; watch skin and breath, and wash after.",
+    basis=("hse-wis30", "turners-chart-1990"),
 )

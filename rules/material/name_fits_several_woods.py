@@ -10,11 +10,11 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, fact
 
 rule = Rule(
-    when=fact("blank", match="several"),
+    when=fact("name", match="several"),
     effect=Effect.NOTE,
     says=(
-        '"{material}" fits several woods ({choices}): the worst value of each is used. Name the one you have '
-        "for a better answer."
+        '"{material}" fits several woods ({choices}): the worst value of each is used. Name the one you have for '
+        "a better answer."
     ),
     opens=("work.material",),
 )

@@ -1,17 +1,18 @@
-"""Some materials are never turned here.
+"""Some materials wait for a name or a laboratory.
 
-What it looks at   the record of the material
-Why it matters     what comes off it harms at once or for life
-What to do         another material; ask whoever licenses such work
-Does not apply     materials that can be turned
+What it looks at   materials that are not turned until somebody has said what is in them
+Why it matters     what comes off them may harm for life
+What to do         a laboratory, or a piece with a name
+Does not apply     materials that can be turned; those never turned at all; tested ones
 Sources            common practice, no source
 """
 
-from advisor.rulebook import Effect, Rule, fact
+from advisor.rulebook import Effect, Rule, fact, none_of
 
 rule = Rule(
-    when=fact("material", verdict="do-not-mount"),
+    when=fact("material", verdict="do-not-mount", always="no", tested=none_of("yes")),
     effect=Effect.DO_NOT_MOUNT,
-    says="{title}: {never}.",
-    do="{next_step}.",
+    says="{title}: not {never}.",
+    do="{next_step}. Ask: {ask_whom}.",
+    opens=("work.tested", "work.material"),
 )

@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, at_least, fact, one_of
 
 rule = Rule(
-    when=fact("blank", match=one_of("unknown", "none"), crack="yes", diameter_mm=at_least(152.4)),
+    when=fact("name", match=one_of("unknown", "none"), crack="yes", diameter_mm=at_least(152.4)),
     effect=Effect.DO_NOT_MOUNT,
     says="Unknown, cracked and large: nobody can say what holds it together.",
     do="Cut a small sound piece from it and try that first.",

@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, below, fact
 
 rule = Rule(
-    when=fact("blank", match="unknown", diameter_mm=below(152.4), controlled="yes", faulty="yes"),
+    when=fact("name", match="unknown", diameter_mm=below(152.4), controlled="yes", faulty="yes"),
     effect=Effect.ASK_FIRST,
     says="Unknown wood that is not sound: name it or take a sound piece.",
     do="Cut a sound piece from it.",

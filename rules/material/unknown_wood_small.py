@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, below, fact
 
 rule = Rule(
-    when=fact("blank", match="unknown", diameter_mm=below(152.4), controlled="yes", faulty="no"),
+    when=fact("name", match="unknown", diameter_mm=below(152.4), controlled="yes", faulty="no"),
     effect=Effect.WITH_CARE,
     says="Unknown wood, small and with dust control: a fair trial at worst-case values. Stop at the first itch.",
 )

@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, below, fact
 
 rule = Rule(
-    when=fact("blank", match="unknown", diameter_mm=below(152.4), controlled="no"),
+    when=fact("name", match="unknown", diameter_mm=below(152.4), controlled="no"),
     effect=Effect.ASK_FIRST,
     says="Nobody knows this wood: say what extraction and mask you use before you raise its dust.",
     do="State extraction and mask (person.extraction, person.respirator).",

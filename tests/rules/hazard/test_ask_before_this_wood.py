@@ -1,4 +1,4 @@
-"""Strong sensitizers are asked about first."""
+"""Poisonous woods and the strongest sensitizers are asked about first."""
 
 import pytest
 
@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "ask-before-this-wood"
 FIRES = [
     "SPINDLE; work.material=yew",
+    "SPINDLE; work.material=laburnum",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; work.material=oleander",
 ]
 
 

@@ -6,10 +6,13 @@ from tests.rules.bench import fired
 
 RULE = "controls-not-stated"
 FIRES = [
-    "SPINDLE; person.extraction=unknown_",
+    "SPINDLE; person.extraction=",
+    "SPINDLE; work.material=iroko; person.respirator=",
 ]
 QUIET = [
     "SPINDLE",
+    "SPINDLE; person.extraction=no",
+    "SPINDLE; work.material=iroko",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "food-from-this-wood"
 FIRES = [
     "SPINDLE; work.material=black walnut; work.use=food",
+    "SPINDLE; work.material=yew; work.use=toy",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; work.use=food",
+    "SPINDLE; work.material=black walnut",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "lungs-and-this-wood"
 FIRES = [
     "SPINDLE; work.material=western redcedar; person.asthma=yes",
+    "SPINDLE; work.material=cocobolo; person.asthma=yes",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; person.asthma=yes",
+    "SPINDLE; work.material=western redcedar; person.asthma=no",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "mild-wood-no-controls"
 FIRES = [
     "SPINDLE; person.extraction=no",
+    "SPINDLE; person.respirator=none",
 ]
 QUIET = [
     "SPINDLE",
+    "SPINDLE; person.extraction=",
+    "SPINDLE; work.material=iroko; person.extraction=no",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "never-this-wood"
 FIRES = [
     "SPINDLE; work.material=oleander",
+    "BOWL; work.material=manchineel",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; work.material=yew",
 ]
 
 

@@ -6,11 +6,14 @@ from tests.rules.bench import fired
 
 RULE = "no-controls-at-all"
 FIRES = [
-    "SPINDLE; work.material=black walnut; person.respirator=none",
+    "SPINDLE; work.material=iroko; person.respirator=none",
+    "SPINDLE; work.material=American beech; person.extraction=no",
 ]
 QUIET = [
     "SPINDLE",
-    "SPINDLE; work.material=black walnut",
+    "SPINDLE; person.extraction=no",
+    "SPINDLE; work.material=iroko",
+    "SPINDLE; work.material=black walnut; person.extraction=no",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "reacted-before"
 FIRES = [
     "SPINDLE; work.material=black walnut; person.reacted_before=[black walnut]",
+    "SPINDLE; work.material=iroko; person.reacted_before=[iroko]",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=black walnut",
+    "SPINDLE; work.material=black walnut; person.reacted_before=[iroko]",
 ]
 
 

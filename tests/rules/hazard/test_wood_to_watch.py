@@ -6,10 +6,13 @@ from tests.rules.bench import fired
 
 RULE = "wood-to-watch"
 FIRES = [
-    "SPINDLE; work.material=black walnut",
+    "SPINDLE; work.material=iroko",
+    "SPINDLE; work.material=American beech",
 ]
 QUIET = [
     "SPINDLE",
+    "SPINDLE; work.material=iroko; person.extraction=no",
+    "SPINDLE; work.material=iroko; person.extraction=",
 ]
 
 

@@ -6,12 +6,16 @@ from tests.rules.bench import fired
 
 RULE = "ask-about-this-material"
 FIRES = [
-    "STONE; work.material=soapstone",
+    "PLASTIC; work.material=magnesium",
+    "PLASTIC; work.material=carbon fiber",
+    "PLASTIC; work.material=unknown plastic",
 ]
 QUIET = [
     "PLASTIC",
     "SPINDLE",
     "BOWL",
+    "STONE",
+    "STONE; work.material=soapstone",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "handle-this-material-with-care"
 FIRES = [
     "PLASTIC",
+    "STONE",
+    "PLASTIC; work.material=canvas phenolic",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "PLASTIC; work.material=acetal",
 ]
 
 

@@ -7,12 +7,14 @@ from tests.rules.bench import fired
 RULE = "name-fits-several-materials"
 FIRES = [
     "PLASTIC; work.material=plastic",
-    "PLASTIC; work.material=stone",
+    "PLASTIC; work.material=resin",
+    "STONE; work.material=stone",
+    "STONE; work.parts=[alabaster, steel]",
 ]
 QUIET = [
     "PLASTIC",
-    "SPINDLE",
-    "BOWL",
+    "STONE",
+    "SPINDLE; work.material=maple",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; work.material=unknown",
+    "PLASTIC; work.material=plastic",
 ]
 
 

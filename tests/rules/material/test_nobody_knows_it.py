@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "nobody-knows-it"
 FIRES = [
     "BOWL; work.material=flubberwood",
+    "PLASTIC; work.material=mystery",
+    "STONE; work.parts=[alabaster, flubberstone]",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.material=unknown",
     "PLASTIC",
+    "SPINDLE; work.material=cocobolo",
 ]
 
 

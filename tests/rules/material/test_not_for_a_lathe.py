@@ -1,4 +1,4 @@
-"""Some materials are never turned here."""
+"""Some materials wait for a name or a laboratory."""
 
 import pytest
 
@@ -6,13 +6,14 @@ from tests.rules.bench import fired
 
 RULE = "not-for-a-lathe"
 FIRES = [
-    "PLASTIC; work.material=magnesium alloy swarf",
-    "STONE; work.material=granite",
+    "STONE; work.material=unknown stone; work.tested=no",
+    "PLASTIC; work.material=old black molding",
 ]
 QUIET = [
     "PLASTIC",
     "SPINDLE",
-    "BOWL",
+    "STONE; work.material=granite",
+    "STONE; work.material=unknown stone",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "BOWL; work.material=unknown",
     "BOWL; work.condition=[crack]; work.crack.across=20mm",
+    "SPINDLE; work.material=unknown; work.condition=[crack]; work.crack.across=5mm",
 ]
 
 

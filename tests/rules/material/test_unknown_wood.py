@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "BOWL",
     "SPINDLE; work.material=unknown",
+    "BOWL; work.material=cocobolo",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "unknown-wood-small"
 FIRES = [
     "SPINDLE; work.material=unknown",
+    "SPINDLE; work.material=unknown; work.condition=[sound]",
 ]
 QUIET = [
     "SPINDLE",

@@ -8,6 +8,7 @@ RULE = "unknown-wood-unprotected"
 FIRES = [
     "SPINDLE; work.material=unknown; person.extraction=no",
     "SPINDLE; work.material=unknown; person.respirator=none",
+    "SPINDLE; work.material=unknown; person.extraction=",
 ]
 QUIET = [
     "SPINDLE",

@@ -1,0 +1,25 @@
+"""A strong poison or sensitizer, and a body that knows it."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "reacted-to-a-strong-one"
+FIRES = [
+    "SPINDLE; work.material=yew; person.reacted_before=[yew]",
+]
+QUIET = [
+    "SPINDLE; work.material=yew",
+    "SPINDLE; work.material=yew; person.reacted_before=[black walnut]",
+    "SPINDLE",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""Asthma and the dust of resin or board."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "asthma-and-resin-dust"
+FIRES = [
+    "PLASTIC; work.material=epoxy casting; work.tested=yes; person.asthma=yes",
+]
+QUIET = [
+    "PLASTIC; person.asthma=yes",
+    "PLASTIC; work.material=epoxy casting; work.tested=yes",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)
