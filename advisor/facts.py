@@ -12,7 +12,6 @@ from advisor.reckoning import holds
 from advisor.reckoning.balancing import Counterweight, balance_of, words_of
 from advisor.reckoning.slender import Slender
 from advisor.reckoning.speed import MM_PER_INCH, Speed
-from advisor.reckoning.thrust import Thrust
 from advisor.reckoning.whirl import WHIRL_PASSED
 from advisor.situation import Situation
 
@@ -187,39 +186,6 @@ def newtons(value: float) -> str:
     rounded = round(value, -max(math.floor(math.log10(value)) - 1, 0)) if value > 0 else 0.0
     pounds = value / NEWTONS_PER_POUND
     return f"{rounded:.0f} N ({pounds:.0f} lbf)"
-
-
-def thrust(situation: Situation, window: Thrust) -> Fact:
-    """The tailstock window as ratios."""
-    drive, chosen = window.drive, window.light or window.full
-    body, allowed = situation.body, window.allowed.value
-    finished = min(body.thinnest, situation.case.work.finished_diameter or body.thinnest)
-    values: dict[str, Value | None] = {
-        "between": flag(window.between),
-        "drive": drive.kind if drive is not None else "none",
-        "tail": window.center.kind,
-        "force_given": flag(situation.cut.given),
-        "seated": window.seated,
-        "turns": flag(math.isfinite(window.full.to_set)),
-        "set_over_allowed": chosen.to_set / allowed if allowed > 0 and math.isfinite(chosen.to_set) else None,
-        "light_share": window.light_share,
-        "taper_over_need": _share(window.taper_torque, window.torque),
-        "drive_share": _share(drive.outer if drive is not None else None, body.end_diameter),
-        "finished_share": _share(drive.outer if drive is not None else None, finished),
-        "press_over_limit": _share(window.press_force, window.press_allowed),
-    }
-    words = {
-        "needed": newtons(window.full.to_set),
-        "set": newtons(chosen.to_set),
-        "allowed": newtons(allowed),
-        "governed_by": window.allowed.name,
-        "why": window.allowed.why,
-        "light": newtons(window.light.force) if window.light is not None else "nothing",
-        "depth": f"{chosen.depth or 0:.0f} mm",
-        "outer": f"{drive.outer if drive is not None else 0:.0f} mm",
-        "finished": f"{finished:.0f} mm",
-    }
-    return Fact("thrust", known(values), words)
 
 
 def speed_fact(situation: Situation, speed: Speed) -> Fact:

@@ -8,6 +8,7 @@ from functools import lru_cache
 from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge
+from advisor.center_facts import facts_of_centers
 from advisor.engine import Engine, Fact, Fires, Ruling
 from advisor.material_facts import facts_of_materials
 from advisor.models.case import Case
@@ -81,7 +82,7 @@ def _facts(
     ]
     found += facts_of_materials(situation)
     if thrust is not None:
-        found.append(fact_of.thrust(situation, thrust))
+        found += facts_of_centers(situation, thrust)
     best = judgement.holds[0]
     words = {
         "method": used.method.replace("-", " "),

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any, TypeVar, get_args
 
 from pydantic import BaseModel
@@ -12,12 +13,13 @@ from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold, judge
+from advisor.center_facts import facts_of_centers
 from advisor.engine import Fires
 from advisor.models.case import Case
 from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR
-from advisor.reckoning.speed import speed
+from advisor.reckoning.speed import first_speed, speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
 from advisor.situation import Situation, settle
@@ -27,6 +29,7 @@ LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telli
 SEARCH_STEPS = 10
 HEAVIEST_LATHE_KG = 2000.0
 WINDOWS = ("open", "narrow", "empty")
+NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
 
 def changed(case: Model, path: str, value: Any) -> Model:
@@ -41,55 +44,103 @@ def changed(case: Model, path: str, value: Any) -> Model:
     return case.model_copy(update={head: changed(inner, rest, value)})
 
 
-def window_word(situation: Situation, method: str, rpm: float, engine: Fires) -> tuple[str, Thrust]:
-    """The window of one method as the rules see it."""
-    window = thrust_window(situation, method, rpm)
-    rulings = engine.run([fact_of.thrust(situation, window)])
+@dataclass(frozen=True)
+class Proposal:
+    """A change that opens the tailstock window: its words, the case with it, the window it gives, thrust to set N."""
+
+    text: str
+    case: Case
+    window: str
+    to_set: float
+
+
+def window_word(situation: Situation, method: str, engine: Fires) -> tuple[str, Thrust | None]:
+    """The window of one method as the rules see it, at the starting speed of this very situation."""
+    up = holds.tail_up(situation, method)
+    if not situation.lathe.tailstock or not (up or method in BETWEEN_CENTERS):
+        return "not-used", None
+    window = thrust_window(situation, method, first_speed(situation, method, up))
+    rulings = engine.run(facts_of_centers(situation, window))
     return verdicts.worst(WINDOWS, (entry.rule.window for entry in rulings if entry.rule.window)), window
 
 
-def _thrust_trials(advice: Advice) -> list[tuple[str, Case, str]]:
-    case, method, situation = advice.situation.case, advice.used.method, advice.situation
-    thrust = advice.thrust
-    found: list[tuple[str, Case, str]] = []
-    if thrust is None:
-        return found
-    cup = changed(case, "hold.tail.kind", "live-cup")
-    if thrust.center.kind not in ("live-cup", "dead-cup"):
-        found.append(("a live cup center at the tail", cup, method))
-    if thrust.seated == "pressed" and method in ("spur-drive", "two-spur-drive"):
-        found.append(("seat the teeth first", changed(case, "hold.drive.seated_depth", None), method))
-        found.append(
-            ("seat the teeth first and a live cup at the tail", changed(cup, "hold.drive.seated_depth", None), method)
-        )
-    if situation.case.hold.steady is None and situation.body.length > situation.body.diameter:
-        middle = situation.body.length / 2
-        found.append(("a steady in the middle", changed(case, "hold.steady.position", middle), method))
-        found.append(("a steady in the middle and a live cup", changed(cup, "hold.steady.position", middle), method))
+def _drive_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tuple[str, Case]]:
+    """Another drive, or the same one seated."""
+    method, drive, end = advice.used.method, thrust.drive, advice.situation.body.end_diameter
+    if drive is None:
+        return
+    if method in ("spur-drive", "two-spur-drive") and thrust.seated != "advised":
+        yield "seat the teeth first, as deep as this end allows", changed(case, "hold.drive.seated_depth", None)
+    larger = next((size for size in (end / 2, 0.6 * end, 0.75 * end) if size > 1.05 * drive.outer), None)
+    if larger is not None:
+        wide = changed(changed(case, "hold.drive.outer_diameter", larger), "hold.drive.inner_diameter", None)
+        yield f"a drive of {larger:.0f} mm across", wide
     if method in ("toothed-ring-drive", "cup-drive", "two-spur-drive"):
         bare = changed(changed(case, "hold.drive", None), "hold.method", "spur-drive")
-        found.append(("a four-spur drive with its teeth seated", bare, "spur-drive"))
+        yield "a four-spur drive with its teeth seated", bare
+
+
+def _support_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tuple[str, Case]]:
+    """A steady, a stronger tail center, lighter cuts, or a grip on one end."""
+    situation, kit = advice.situation, case.hold.kit
+    to_hand = not kit or "steady-rest" in kit
+    long = situation.body.length > situation.body.diameter
+    if case.hold.steady is None and situation.trued and to_hand and long:
+        yield "a steady in the middle", changed(case, "hold.steady.position", situation.body.length / 2)
+    if thrust.allowed.name == "center-rating" and math.isfinite(thrust.full.to_set):
+        rating = NARROW_FROM * thrust.full.to_set
+        yield f"a live center made for {fact_of.newtons(rating)}", changed(case, "hold.tail.rating", rating)
+    if situation.cut.given and thrust.light is not None and 0 < thrust.light.force < situation.cut.force:
+        light = thrust.light.force / NARROW_FROM
+        yield f"lighter cuts, {fact_of.newtons(light)} at most", changed(case, "cut.force", light)
     for other in advice.judgement.holds:
         if other.method not in BETWEEN_CENTERS and other.accepted:
             grip = changed(changed(case, "hold.drive", None), "hold.method", other.method)
-            found.append((f"grip the headstock end ({other.method.replace('-', ' ')})", grip, other.method))
+            yield f"grip the headstock end ({other.method.replace('-', ' ')})", grip
             break
+
+
+def _thrust_trials(advice: Advice, thrust: Thrust) -> Iterable[tuple[str, Case]]:
+    """Single changes, and each of them with a cup at the tail as well."""
+    case = changed(advice.situation.case, "hold.method", advice.used.method)
+    singles = [*_drive_trials(advice, thrust, case), *_support_trials(advice, thrust, case)]
+    if thrust.center.kind in ("live-cup", "dead-cup"):
+        yield from singles
+        return
+    yield "a live cup at the tail", _with_cup(case)
+    yield from singles
+    for text, tried in singles:
+        yield f"{text}, and a live cup at the tail", _with_cup(tried)
+
+
+def _with_cup(case: Case) -> Case:
+    return changed(case, "hold.tail.kind", "live-cup")
+
+
+def thrust_proposals(advice: Advice, engine: Fires) -> list[Proposal]:
+    """Changes that widen a narrow or empty window, each tried in the model; two together only where one does not."""
+    word, thrust = advice.window, advice.thrust
+    if thrust is None or word not in WINDOWS[1:]:
+        return []
+    found: list[Proposal] = []
+    for text, case in _thrust_trials(advice, thrust):
+        if ", and " in text and found:
+            break
+        situation, method = settle(case), case.hold.method
+        if method is None:
+            continue
+        tried, window = window_word(situation, method, engine)
+        if window is not None and WINDOWS.index(tried) < WINDOWS.index(word):
+            found.append(Proposal(text, case, tried, (window.light or window.full).to_set))
     return found
 
 
 def thrust_changes(advice: Advice, engine: Fires) -> list[str]:
-    """Changes that open a narrow or empty window, each tried."""
-    word = advice.window
-    if advice.thrust is None or word in ("open", "not-used"):
-        return []
-    better = []
-    for text, case, method in _thrust_trials(advice):
-        situation = settle(case)
-        tried, window = window_word(situation, method, advice.used.rpm, engine)
-        if WINDOWS.index(tried) < WINDOWS.index(word):
-            need = window.light or window.full
-            better.append(f"{text}: {tried}, set {fact_of.newtons(need.to_set)}")
-    return better
+    """The same in words."""
+    return [
+        f"{entry.text}: {entry.window}, set {fact_of.newtons(entry.to_set)}"
+        for entry in thrust_proposals(advice, engine)
+    ]
 
 
 def ceiling_of(situation: Situation, method: str) -> tuple[float, str]:
@@ -97,8 +148,6 @@ def ceiling_of(situation: Situation, method: str) -> tuple[float, str]:
     up = holds.tail_up(situation, method)
     thrust = None
     if situation.lathe.tailstock and (up or method in BETWEEN_CENTERS):
-        from advisor.reckoning.speed import first_speed
-
         thrust = thrust_window(situation, method, first_speed(situation, method, up))
     rate = speed(situation, method, up, holds.hold_speed(situation, method), thrust)
     return rate.ceiling.value, rate.ceiling.name

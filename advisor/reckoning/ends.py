@@ -35,6 +35,7 @@ SHORT_COLUMN_SHARE = 0.5
 OPENING_AT_DRIVE = {"four": 0.29, "two": 0.57, "ring": 0.11, "cup": 0.11}
 # Teeth in line with the plane that splits, as a share of all.
 IN_LINE = {"four": 0.5, "two": 1.0}
+SHARPEST_DEG = 1.0
 # Plastics that flow under a standing load keep half of their compressive strength (memory).
 COLD_FLOW = frozenset({"ptfe", "hdpe", "uhmw", "ldpe"})
 COLD_FLOW_SHARE = 0.5
@@ -171,7 +172,7 @@ def drive_opening(situation: Situation, drive: Drive) -> float:
     least = OPENING_AT_DRIVE.get(drive.kind, 0.0)
     if drive.kind not in IN_LINE:
         return least
-    half = (drive.face_angle + drive.back_angle) / 2
+    half = max((drive.face_angle + drive.back_angle) / 2, SHARPEST_DEG)
     wedge = tail.wedge_splitting_force(thrust=1.0, half_angle=half, friction=friction_low(situation))
     return max(least, IN_LINE[drive.kind] * wedge)
 

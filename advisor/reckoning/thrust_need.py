@@ -33,6 +33,7 @@ SEARCH_STEPS = 24
 DEAD_STRENGTH_MPA = 40.0  # of an end whose strength nobody knows
 DEAD_STEPS = 40
 DEAD_SETTLED = 1e-6
+DEAD_RUNS_AWAY_N = 1e5  # far above any tailstock: the drag grows faster than the drive
 
 
 @dataclass(frozen=True)
@@ -156,6 +157,8 @@ class Window:
                 return None
             if found - last <= DEAD_SETTLED * found:
                 return found
+            if found > DEAD_RUNS_AWAY_N:
+                break
             last = found
         return None if self.center.dead else found
 
@@ -189,6 +192,8 @@ class Window:
             need = self._seated_for(drive, force, cut + drag, least)
             if need.to_set - last <= DEAD_SETTLED * need.to_set:
                 return need
+            if need.to_set > DEAD_RUNS_AWAY_N:
+                break
             last = need.to_set
             drag = dead_drag(self.situation, self.center, need.to_set)
         return replace(need, depth_fits=False) if self.center.dead else need

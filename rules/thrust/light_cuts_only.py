@@ -7,12 +7,12 @@ Does not apply     cuts that fit whole
 Sources            common practice, no source
 """
 
-from advisor.rulebook import Effect, Rule, all_of, at_least, below, fact
+from advisor.rulebook import Effect, Rule, at_least, below, fact
 
 rule = Rule(
-    when=fact("thrust", force_given="no", light_share=all_of(at_least(0.5), below(1.0))),
+    when=fact("thrust", force_given="no", cut_over_least=at_least(1.0), light_share=below(1.0)),
     effect=Effect.WITH_CARE,
-    says="Light cuts only, up to {light}: more would need more thrust than {governed_by} allows.",
+    says="Light cuts only, up to {light}: {more}.",
     window="narrow",
     opens=("hold.tail.kind", "hold.drive"),
 )

@@ -10,12 +10,9 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, below, fact
 
 rule = Rule(
-    when=fact("thrust", force_given="yes", light_share=below(1.0)),
+    when=fact("thrust", force_given="yes", cut_over_least=below(1.0)),
     effect=Effect.ASK_FIRST,
-    says=(
-        "No safe thrust with these centers: {needed} wanted, {allowed} allowed ({why}). Change the center, "
-        "grip one end, or steady it."
-    ),
+    says=("No safe thrust with these centers: {short}. Change the center, grip one end, or steady it."),
     do="Change the center, grip one end, or steady it.",
     window="empty",
     opens=("hold.tail.kind", "hold.drive.seated_depth", "hold.method", "hold.steady"),

@@ -10,11 +10,11 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, below, fact
 
 rule = Rule(
-    when=fact("thrust", force_given="no", light_share=below(0.5)),
+    when=fact("thrust", force_given="no", cut_over_least=below(1.0)),
     effect=Effect.ASK_FIRST,
     says=(
-        "No safe thrust with these centers, not even for light cuts: {needed} wanted, {allowed} allowed "
-        "({why}). Change the center, grip one end, or steady it."
+        "No safe thrust with these centers, not even for light cuts: {short}. Change the center, grip one end, "
+        "or steady it."
     ),
     do="Change the center, grip one end, or steady it.",
     window="empty",

@@ -1,0 +1,26 @@
+"""A ring or pad that slips is a fuse."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "fuse-in-a-catch"
+FIRES = [
+    "SPINDLE; hold.method=cup-drive",
+    "SPINDLE; hold.method=toothed-ring-drive",
+    "BALL; hold.method=sphere-cups",
+]
+QUIET = [
+    "SPINDLE; hold.method=spur-drive",
+    "SPINDLE; hold.method=jaws-on-tenon",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""A bored end sits on a cone."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "cone-for-a-bore"
+FIRES = [
+    "PEN",
+]
+QUIET = [
+    "SPINDLE; hold.method=spur-drive",
+    "PEN; hold.tail.kind=live-cone",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,25 @@
+"""What to set, as a torque at the handwheel."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "set-by-torque"
+FIRES = [
+    "SPINDLE; machine.handwheel_lead=4mm",
+]
+QUIET = [
+    "SPINDLE; hold.method=spur-drive",
+    "THIN; machine.handwheel_lead=4mm",
+    "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""The handwheel is not wound enough to drive."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "wheel-too-loose"
+FIRES = [
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=0.2Nm",
+]
+QUIET = [
+    "SPINDLE; hold.method=spur-drive",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=3Nm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)

@@ -1,0 +1,24 @@
+"""The handwheel is wound past the limit."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "wheel-too-tight"
+FIRES = [
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=10Nm",
+]
+QUIET = [
+    "SPINDLE; hold.method=spur-drive",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2Nm",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)
