@@ -7,11 +7,11 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from advisor.advice.advise import Advice
+from advisor.advice.center_answer import centers_part, thrust_part
 from advisor.advice.judge import JudgedHold
 from advisor.advice.tools import tool_of
 from advisor.engine import Ruling
 from advisor.reckoning.balancing import Balance, Move, balance_of, words_of
-from advisor.reckoning.thrust import Thrust
 from advisor.reckoning.way_up import Rung, steps
 from advisor.rulebook import Effect
 from advisor.sources import source
@@ -176,78 +176,6 @@ def _move(move: Move) -> dict[str, Any]:
         "remains_mm": move.remains,
         "swing_mm": move.swing,
     }
-
-
-def thrust_part(advice: Advice, changes: list[str]) -> dict[str, Any]:
-    """The window; no number to set where it is empty."""
-    window = advice.thrust
-    if window is None:
-        return {"window": "not-used", "limits": [], "would_change": []}
-    word = advice.window
-    need = window.full if word == "empty" or window.light is None else window.light
-    part: dict[str, Any] = {
-        "window": word,
-        "needed_n": need.needed,
-        "allowed_n": window.allowed.value,
-        "governed_by": window.allowed.name,
-        "limits": [limit.as_dict("n") for limit in sorted(window.limits, key=lambda limit: limit.value)],
-        "would_change": changes,
-    }
-    if not math.isfinite(need.needed):
-        del part["needed_n"]
-    if word != "empty":
-        part["set_n"] = need.to_set
-        if window.handwheel is not None:
-            part["handwheel_nm"] = window.handwheel
-            wheel = advice.situation.case.machine.handwheel_diameter
-            if wheel is not None:
-                part["handwheel_rim_n"] = window.handwheel / (wheel / 2000)
-        if window.light_share < 1:
-            part["light_cuts_n"] = need.force
-    part.update(_teeth(window, need.depth, word))
-    return part
-
-
-def _teeth(window: Thrust, depth: float | None, word: str) -> dict[str, Any]:
-    extra: dict[str, Any] = {}
-    if window.runner_up is not None:
-        extra["runner_up"] = window.runner_up.name
-    if depth is not None and word != "empty":
-        extra["seat_depth_mm"] = depth
-    if window.pressed_only is not None:
-        extra["pressed_only_n"] = window.pressed_only
-    if window.slip is not None and word != "empty":
-        extra["slip_nm"] = list(window.slip)
-    if window.taper_torque is not None:
-        extra["taper_slips_nm"] = window.taper_torque
-    return extra
-
-
-def centers_part(advice: Advice) -> dict[str, Any]:
-    """The drive and tail center the window was worked out for."""
-    window = advice.thrust
-    if window is None:
-        return {}
-    center = window.center
-    tail: dict[str, Any] = {"kind": center.kind}
-    if "point" in center.kind or "cone" in center.kind:
-        tail["point_angle_deg"] = 2 * center.half_angle
-    if "cup" in center.kind:
-        tail["cup_diameter_mm"] = center.cup_diameter
-        tail["lip_height_mm"] = center.lip
-    part: dict[str, Any] = {"tail": tail}
-    drive = window.drive
-    if drive is not None:
-        part["drive"] = {
-            "kind": drive.kind,
-            "teeth": drive.teeth,
-            "outer_diameter_mm": drive.outer,
-            "inner_diameter_mm": drive.inner,
-            "face_angle_deg": drive.face_angle,
-            "back_angle_deg": drive.back_angle,
-            "seating": window.seated,
-        }
-    return part
 
 
 def assumed(advice: Advice) -> list[dict[str, Any]]:
