@@ -14,6 +14,7 @@ from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
 
 TRIAL_RPM = 1000.0
+LEFT_TO_UNBALANCE = 0.2  # of the capacity over its divisor
 NO_STEADY_FORMS = frozenset({"square", "octagon", "irregular", "slab", "half-log"})
 PRACTICE_DIVISORS = Divisors(1.5, 2.5)
 
@@ -185,8 +186,10 @@ def hold_speed(situation: Situation, method: str) -> float | None:
     """Highest speed in rpm at which the typical capacity over its divisor still stands the need.
 
     Only the unbalance grows, with the square of the speed, so two speeds tell the whole curve:
-    n = 1000·√((1/SF - u_0)/(u_1000 - u_0)), u the share of the capacity in use. None where speed does not matter to
-    this hold (tail up, no offset, no model) or where it fails standing still. Source: derived.
+    n = 1000·√((1/SF - u_0)/(u_1000 - u_0)), u the share of the capacity in use. A fifth of 1/SF is always left to the
+    unbalance, or a hold just strong enough would be given no speed and a weaker one be judged as a hold; twice the
+    need stays. None where speed does not matter to this hold (tail up, no offset, no model) or where it fails standing
+    still. Source: derived; the fifth from memory.
     """
     rest = _job(situation, method, 0.0)
     if rest.need.moment <= 0:
@@ -201,4 +204,5 @@ def hold_speed(situation: Situation, method: str) -> float | None:
         return None
     if model.ceiling is not None and model.ceiling[1] < model.ceiling[2]:
         return None
-    return TRIAL_RPM * math.sqrt((1 / divisor - standing) / (turning - standing))
+    spare = max(1 / divisor - standing, LEFT_TO_UNBALANCE / divisor)
+    return TRIAL_RPM * math.sqrt(spare / (turning - standing))
