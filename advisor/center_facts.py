@@ -147,6 +147,7 @@ def drive(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
     values: dict[str, Value | None] = {
         "drive": center_drive.kind if center_drive is not None else "none",
         "grain": situation.traits.grain,
+        "state": situation.traits.state,
         "wet": flag(situation.traits.green),
         "checked": flag(bool(situation.traits.conditions & CHECKED)),
         "seated": window.seated,

@@ -29,6 +29,8 @@ LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telli
 SEARCH_STEPS = 10
 HEAVIEST_LATHE_KG = 2000.0
 WINDOWS = ("open", "narrow", "empty")
+LARGEST_DRIVE_MM = 60.0
+LEAST_LIGHTER = 0.25  # of the stated force: lighter than that is another job
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
 
@@ -71,7 +73,8 @@ def _drive_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tuple[
         return
     if method in ("spur-drive", "two-spur-drive") and thrust.seated != "advised":
         yield "seat the teeth first, as deep as this end allows", changed(case, "hold.drive.seated_depth", None)
-    larger = next((size for size in (end / 2, 0.6 * end, 0.75 * end) if size > 1.05 * drive.outer), None)
+    sizes = (min(share * end, LARGEST_DRIVE_MM) for share in (0.5, 0.6, 0.75))
+    larger = next((size for size in sizes if size > 1.05 * drive.outer), None)
     if larger is not None:
         wide = changed(changed(case, "hold.drive.outer_diameter", larger), "hold.drive.inner_diameter", None)
         yield f"a drive of {larger:.0f} mm across", wide
@@ -90,8 +93,8 @@ def _support_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tupl
     if thrust.allowed.name == "center-rating" and math.isfinite(thrust.full.to_set):
         rating = NARROW_FROM * thrust.full.to_set
         yield f"a live center made for {fact_of.newtons(rating)}", changed(case, "hold.tail.rating", rating)
-    if situation.cut.given and thrust.light is not None and 0 < thrust.light.force < situation.cut.force:
-        light = thrust.light.force / NARROW_FROM
+    if situation.cut.given and thrust.light is not None and LEAST_LIGHTER <= thrust.light_share < 1:
+        light = thrust.light.force
         yield f"lighter cuts, {fact_of.newtons(light)} at most", changed(case, "cut.force", light)
     for other in advice.judgement.holds:
         if other.method not in BETWEEN_CENTERS and other.accepted:
@@ -104,7 +107,7 @@ def _thrust_trials(advice: Advice, thrust: Thrust) -> Iterable[tuple[str, Case]]
     """Single changes, and each of them with a cup at the tail as well."""
     case = changed(advice.situation.case, "hold.method", advice.used.method)
     singles = [*_drive_trials(advice, thrust, case), *_support_trials(advice, thrust, case)]
-    if thrust.center.kind in ("live-cup", "dead-cup"):
+    if thrust.center.kind == "live-cup":
         yield from singles
         return
     yield "a live cup at the tail", _with_cup(case)

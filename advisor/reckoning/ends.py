@@ -15,6 +15,7 @@ from advisor.situation import Situation
 FRICTION_LOW_DRY = 0.20
 FRICTION_LOW_WET = 0.15
 CRUSH_DIVISOR = 1.2
+HARDNESS_AREA_MM2 = 100.0  # on which the side hardness of the tables is measured
 SINK_MOST_MM = 10.0
 SINK_SHARE_OF_END = 0.4
 CUP_LARGEST_MM = 19.0
@@ -99,10 +100,22 @@ def end_strength(situation: Situation) -> float | None:
     return material.compressive.low * (COLD_FLOW_SHARE if material.id in COLD_FLOW else 1.0)
 
 
+def dent_strength(situation: Situation) -> float | None:
+    """Pressure in MPa at which a point or the lip of a cup stops sinking, low end; None where no table has it.
+
+    In end grain the crushing strength. In side grain the proportional limit is that of a plate that covers the wood:
+    what a small dent stands is the published side hardness, a ball's load on 100 mm², and never more than end grain.
+    """
+    wood = situation.wood
+    if wood is None or not situation.side_grain:
+        return end_strength(situation)
+    return min(wood.crushing.low, wood.hardness.low / HARDNESS_AREA_MM2)
+
+
 def crushing(situation: Situation, center: TailCenter) -> Limit | None:
     """Thrust at which the tail center sinks too far or its ring punches in."""
-    strength = end_strength(situation)
-    if strength is None:
+    strength, dent_at = end_strength(situation), dent_strength(situation)
+    if strength is None or dent_at is None:
         return None
     end = situation.body.end_diameter
     if center.kind in CUPS:
@@ -110,7 +123,7 @@ def crushing(situation: Situation, center: TailCenter) -> Limit | None:
         figure = tail.ring_crush_force.figure(
             outer_diameter=center.cup_diameter + width,
             inner_diameter=max(center.cup_diameter - width, 0.0),
-            strength=strength,
+            strength=dent_at,
         )
         return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the ring of the cup crushes the end")
     if center.kind == "live-pad":
@@ -120,7 +133,7 @@ def crushing(situation: Situation, center: TailCenter) -> Limit | None:
         return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the pad crushes the end")
     depth = min(SINK_MOST_MM, situation.case.work.end_waste or SINK_MOST_MM)
     dent = min(2 * depth * math.tan(math.radians(center.half_angle)), SINK_SHARE_OF_END * end)
-    figure = tail.ring_crush_force.figure(outer_diameter=dent, inner_diameter=0.0, strength=strength)
+    figure = tail.ring_crush_force.figure(outer_diameter=dent, inner_diameter=0.0, strength=dent_at)
     return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the point sinks too far into the end")
 
 
