@@ -6,7 +6,7 @@ The sums are written out here and know nothing of the program.
 
 from __future__ import annotations
 
-from math import atan, pi, radians, tan
+from math import atan, pi, radians, sqrt, tan
 from typing import Any
 
 import pytest
@@ -25,7 +25,7 @@ def split(
 ) -> float:
     """Thrust that splits the end: half-round beam on its springs, strength governing (small work)."""
     spring = 800 / (0.25 * diameter)
-    decay = (spring * diameter / (4 * 12000 * 0.1098 * (diameter / 2) ** 4)) ** 0.25
+    decay = sqrt(sqrt(spring * diameter / (4 * 12000 * 0.1098 * (diameter / 2) ** 4)))
     force = tension_psi * PSI * LOW_TENSION * diameter * sound / (2 * decay * (1 + decay * crack))
     return force / (divisor * opening)
 
