@@ -23,14 +23,14 @@ class Band:
 BANDS = Table(
     "bands.csv",
     (
-        Text("when", one_of=("state", "condition", "form", "moisture")),
+        Text("when", one_of=("state", "condition", "form", "moisture", "purpose")),
         Text("value"),
         Number("band", 1000.0, FULL_BAND),
         Text("why"),
         Text("source"),
     ),
     key=("when", "value"),
-    rows=26,
+    rows=27,
 )
 
 
@@ -44,7 +44,7 @@ def _keys(situation: Situation, tail_up: bool) -> list[tuple[str, str]]:
     state = traits.state
     if state == "not-round" and traits.form in SAWN_ROUND and tail_up:
         state = "sawn-round"
-    keys = [("state", state), ("form", traits.form)]
+    keys = [("state", state), ("form", traits.form), ("purpose", situation.purpose)]
     keys += [("condition", condition) for condition in sorted(traits.conditions)]
     if traits.green:
         keys.append(("moisture", "green"))

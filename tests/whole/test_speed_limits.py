@@ -150,6 +150,31 @@ def test_a_lathe_that_cannot_go_slow_enough_says_what_to_do_instead() -> None:
     assert found["speed"]["ceiling_rpm"] == 0
 
 
+# Inch times rpm of trade practice for a finished piece 10 in across (common practice, no source).
+BANDS = {
+    "work.condition=[sound]": 9000,
+    "work.condition=[crack]": 3000,
+    "work.condition=[spalted]": 3000,
+    "work.condition=[bark-inclusion]": 3000,
+    "work.condition=[live-edge]": 4000,
+    "work.condition=[void]": 4000,
+    "work.condition=[burl]": 5400,
+    "work.condition=[crotch]": 6300,
+    "work.form=segmented": 5400,
+    "work.moisture=green": 7200,
+    "work.purpose=hollow-form": 7200,
+    "work.state=round": 6000,
+    "work.state=not-round": 6000,
+    "work.state=not-round; machine.tailstock=no": 4000,
+    "work.state=not-round; work.form=irregular": 4000,
+}
+
+
+@pytest.mark.parametrize("words", BANDS)
+def test_the_band_of_each_state_and_condition(words: str) -> None:
+    assert limit(of(f"BOWL; work.state=finished; {words}"), "speed", "rim-speed") == pytest.approx(BANDS[words] / 10)
+
+
 @pytest.mark.parametrize("name", WHERE)
 def test_hold_in_use_is_the_one_meant(name: str) -> None:
     wanted = next((part.partition("=")[2] for part in WHERE[name].split("; ") if part.startswith("hold.method")), None)
