@@ -84,16 +84,24 @@ def _reacted_to(record: Material, reacted: Iterable[str]) -> str:
     return "near" if resin and any(entry.family in RESINS for entry in found) else "no"
 
 
+def _within(title: str) -> str:
+    """A title in the middle of a sentence; one that begins with capitals keeps them."""
+    return title if title[1:2].isupper() else title[:1].lower() + title[1:]
+
+
 def _words(record: Material) -> dict[str, str]:
+    law = "law" in record.hazards
     return {
         "title": record.title,
+        "thing": _within(record.title),
+        "why": record.never if law else record.dust or record.never,
+        "step": record.next_step[:1].upper() + record.next_step[1:],
         "fails_by": record.fails_by,
         "never": record.never,
         "next_step": record.next_step,
         "ask_whom": record.ask_whom,
-        "fire": record.fire or "burns like its dust",
+        "fire": record.fire or "its dust burns",
         "extinguisher": record.extinguisher or "water",
-        "heat_cap": f"{record.heat_cap:g} °C" if record.heat_cap is not None else "hand-warm",
     }
 
 
@@ -265,8 +273,7 @@ def _tool(situation: Situation, record: Material | None) -> Fact:
         "steel_cuts": flag(steel),
         "chip_mm": cut.feed,
     }
-    words = _words(record) if record is not None else {"title": situation.case.work.material}
-    return Fact("tool", known(values), words)
+    return Fact("tool", known(values), _words(record) if record is not None else {})
 
 
 def facts_of_materials(situation: Situation) -> list[Fact]:
@@ -278,8 +285,9 @@ def facts_of_materials(situation: Situation) -> list[Fact]:
     for record in records:
         found.append(material(situation, record))
         found += refusals(record, stated, [token for token in record.refuse_when if token != "asthma"])
-    for record in {record.id: record for one in named for record in one.spoken}.values():
-        found += refusals(record, stated, [token for token in record.refuse_when if token in REFUSALS_IN_A_NAME])
+    spoken = [(token, record) for one in named for record in one.spoken for token in record.refuse_when]
+    for token, record in dict(reversed(spoken)).items():  # the first record speaks for each token
+        found += refusals(record, stated, [token] if token in REFUSALS_IN_A_NAME else [])
     found += needs(situation, _asked(situation, named))
     rows = dict.fromkeys(entry for one in named for entry in hazards.for_species(*one.woods))
     found += [hazard(situation, entry) for entry in rows]

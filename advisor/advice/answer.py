@@ -227,7 +227,7 @@ def compose(
     if "centers" in wanted:
         answer["centers"] = centers_part(advice)
     if "tool" in wanted:
-        answer["tool"] = tool_of(advice.situation, advice.speed)
+        answer["tool"] = tool_of(advice)
     answer["cautions"] = cautions(advice)
     answer["checks"] = checks(advice)
     answer["notes"] = notes(advice)

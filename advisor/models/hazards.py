@@ -18,7 +18,7 @@ TIERS = {
 }
 EFFECTS = {
     "irritant": "irritates skin, eyes or breathing",
-    "sensitizer": "makes people allergic, for good",
+    "sensitizer": "makes people allergic for good",
     "asthma": "asthma",
     "alveolitis": "inflammation of the lung",
     "rhinitis": "a streaming nose",

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("shop", burns="yes"),
     effect=Effect.CAUTION,
-    says="{title}: {fire}. Clear the chips every few minutes, never in a heap; at hand: {extinguisher}.",
+    says="{title} burns ({fire}). Clear the chips every few minutes, never in a heap; at hand: {extinguisher}.",
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("shop", conducts="yes"),
     effect=Effect.WITH_CARE,
-    says="The dust of {title} conducts: cover motor and controls, extraction at the tool, no air jet.",
+    says="The dust of {thing} conducts: cover motor and controls, extraction at the tool, no air jet.",
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("need", token="sound-hold"),
     effect=Effect.CHECK,
-    says="Turn the solid part of the {title} first, and grip that.",
+    says="Turn the solid part of the {thing} first, and grip that.",
 )

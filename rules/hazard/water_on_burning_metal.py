@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("shop", family="metal", burns="yes", extinguisher="water"),
     effect=Effect.CAUTION,
-    says="Never water on burning {title}: class D powder or dry sand.",
+    says="Never water on burning {thing}: class D powder or dry sand.",
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("material", verdict="ask-first", proof="no"),
     effect=Effect.ASK_FIRST,
-    says="{title}: {fails_by}. Not when: {never}.",
-    do="First {next_step}. Ask: {ask_whom}.",
+    says="{title}: {fails_by}. Leave it alone when: {never}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.material",),
 )

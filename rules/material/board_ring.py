@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="large", family="board", form="ring"),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} as a ring bursts: nothing in it runs round the rim.",
-    do="{next_step}.",
+    do="{step}.",
     opens=("work.form",),
 )

@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="large", family="board", diameter_mm=above(200.0)),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} over 200 mm across: it has no grain to hold it together at the rim.",
-    do="{next_step}.",
+    do="{step}.",
     opens=("work.diameter",),
 )

@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("refusal", token="no-water", extinguisher=one_of("powder", "class-D", "none"), cooling=none_of("wet")),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} without water at hand: powder does not put it out.",
-    do="{next_step}. Ask: {ask_whom}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("machine.extinguisher",),
     hard=True,
 )

@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="uncured", cured="unknown"),
     effect=Effect.ASK_FIRST,
     says="{title}: is it fully cured? Nobody has said so.",
-    do="First {next_step}; then state work.tested: yes. Ask: {ask_whom}.",
+    do="{step}; then state work.tested: yes. Ask: {ask_whom}.",
     opens=("work.tested", "work.condition"),
 )

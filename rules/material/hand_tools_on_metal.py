@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("tool", tool="hand", family="metal"),
     effect=Effect.WITH_CARE,
     says=(
-        "{title} by hand: a graver with no rake on a close steel rest, never a wood gouge; steel from the "
+        "{title}, cut by hand: a graver with no rake on a close steel rest, never a wood gouge; steel from the "
         "toolpost only."
     ),
 )

@@ -12,6 +12,6 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("material", verdict="go-with-care"),
     effect=Effect.WITH_CARE,
-    says="{title} fails like this: {fails_by}. Not when: {never}.",
-    do="First {next_step}.",
+    says="{title} fails like this: {fails_by}. Leave it alone when: {never}.",
+    do="{step}.",
 )

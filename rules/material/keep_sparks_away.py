@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("refusal", token="sparks", sparks="unknown"),
     effect=Effect.CHECK,
     says=(
-        "Before {title}: no grinder, no flame, no smoking and no shared dust bag anywhere near, and the chips of "
-        "the last job swept out."
+        "Before the first cut: no grinder, no flame, no smoking and no shared dust bag anywhere near, and the "
+        "chips of the last job swept out."
     ),
 )

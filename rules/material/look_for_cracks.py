@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="through-crack", cracked="no", sound="no"),
     effect=Effect.CHECK,
-    says="Tap it all round and listen: a dull note is a crack, and cracked {title} is not mounted.",
+    says="Tap it all round and listen: a dull note is a crack, and cracked {thing} is not mounted.",
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="stress-crazed", crazed="no", sound="no"),
     effect=Effect.CHECK,
-    says="Hold it against a light and look for fine cracks: crazed {title} shatters.",
+    says="Hold it against a light and look for fine cracks: crazed {thing} shatters.",
 )

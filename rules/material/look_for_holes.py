@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="void-at-hold", void="no", sound="no"),
     effect=Effect.CHECK,
-    says="Look at both ends of the {title} and probe with a nail: no hole may lie where it is held.",
+    says="Look at both ends of the {thing} and probe with a nail: no hole may lie where it is held.",
 )

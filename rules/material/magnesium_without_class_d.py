@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("refusal", token="no-class-D", hard="yes", extinguisher=one_of("water", "powder", "none")),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} without class D powder or dry sand at hand. Water on it explodes.",
-    do="{next_step}, or get class D powder. Ask: {ask_whom}.",
+    do="{step}, or get class D powder. Ask: {ask_whom}.",
     opens=("machine.extinguisher", "work.material"),
     basis=("to-1-1a-9-magnesium",),
     hard=True,

@@ -13,7 +13,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="always"),
     effect=Effect.DO_NOT_MOUNT,
-    says="{title} is not turned here, whatever the setup. Never {never}.",
-    do="{next_step}. Ask: {ask_whom}.",
+    says="{title} is not turned here, whatever the setup: {why}.",
+    do="{step}. Ask: {ask_whom}.",
     hard=True,
 )

@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="provenance", tested="no"),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} without papers: the law on protected animals comes first.",
-    do="{next_step}. Ask: {ask_whom}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.tested",),
 )

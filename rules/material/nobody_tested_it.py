@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="untested", hard="no", tested="no"),
     effect=Effect.DO_NOT_MOUNT,
-    says="{title}, untested: nothing says what is in it. Not when: {never}.",
-    do="First {next_step}. Ask: {ask_whom}.",
+    says="{title}, untested: nothing says what is in it. Leave it alone when: {never}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.tested",),
 )

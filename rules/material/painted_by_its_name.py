@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="painted"),
     effect=Effect.ASK_FIRST,
     says="Painted wood: old paint may hold lead. Test it before the first cut.",
-    do="{next_step}. Ask: {ask_whom}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.condition",),
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="soft-hold", soft="no", sound="no"),
     effect=Effect.CHECK,
-    says="Press a thumbnail into both ends of the {title} and grip the end that resists.",
+    says="Press a thumbnail into both ends of the {thing} and grip the end that resists.",
 )

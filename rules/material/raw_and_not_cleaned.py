@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="raw", raw="yes"),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} that is raw or of unknown origin: it may carry disease, and it lets go as it dries.",
-    do="First {next_step}. Ask: {ask_whom}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.raw",),
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("material", reacted=one_of("same", "near")),
     effect=Effect.ASK_FIRST,
-    says="You have reacted to {title} or its like: the next time may be worse. Ask a physician.",
+    says="You have reacted to {thing} or its like: the next time may be worse. Ask a physician.",
     do="Choose another material, or ask a physician first.",
     opens=("work.material",),
 )

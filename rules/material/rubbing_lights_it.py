@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, below, fact
 rule = Rule(
     when=fact("tool", flares="yes", chip_mm=below(0.1)),
     effect=Effect.ASK_FIRST,
-    says="A feed of {chip_mm} mm a turn rubs {title} until it lights: 0.1 mm or more, and never dwell.",
+    says="A feed of {chip_mm} mm a turn rubs {thing} until it lights: 0.1 mm or more, and never dwell.",
     do="Feed 0.1 mm a turn or more.",
     opens=("cut.feed",),
     basis=("to-1-1a-9-magnesium",),

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("refusal", token="untested", tested="unknown"),
     effect=Effect.ASK_FIRST,
-    says="{title}: is there a certificate, an alloy number or a data sheet? Not when: {never}.",
-    do="First {next_step}; then state work.tested. Ask: {ask_whom}.",
+    says="{title}: is there a certificate, an alloy number or a data sheet? Leave it alone when: {never}.",
+    do="{step}; then state work.tested. Ask: {ask_whom}.",
     opens=("work.tested",),
 )

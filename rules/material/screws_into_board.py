@@ -17,7 +17,7 @@ rule = Rule(
         method=one_of("faceplate-screws", "screw-chuck", "spur-drive", "two-spur-drive", "toothed-ring-drive"),
     ),
     effect=Effect.ASK_FIRST,
-    says="Screws or spurs in {title}: through its face only, and never in its edge. A glued block is better.",
+    says="Screws or spurs in {thing}: through its face only, and never in its edge. A glued block is better.",
     do="Glue a solid block to its face.",
     opens=("hold.method",),
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("tool", tool_material="steel", steel_cuts="no"),
     effect=Effect.CAUTION,
-    says="No table gives steel a speed in {title}: carbide or diamond.",
+    says="No table gives steel a speed in {thing}: carbide or diamond.",
 )

@@ -12,6 +12,6 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("material", verdict="ask-first", proof="yes", tested="yes"),
     effect=Effect.WITH_CARE,
-    says="{title} with its test or papers: {fails_by}. Not when: {never}.",
+    says="{title}, with its test or papers: {fails_by}. Leave it alone when: {never}.",
     do="Keep the paper with the piece, and ask {ask_whom} if the lot is another one.",
 )

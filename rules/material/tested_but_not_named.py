@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, fact
 
 rule = Rule(
-    when=fact("material", verdict="do-not-mount", always="no", tested="yes"),
+    when=fact("material", verdict="do-not-mount", proof="yes", tested="yes"),
     effect=Effect.ASK_FIRST,
     says="{title}, and yet a test is stated: the report says what it is.",
     do="Give the name from the report.",

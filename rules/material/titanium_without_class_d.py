@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("refusal", token="no-class-D", hard="no", extinguisher=one_of("water", "powder", "none")),
     effect=Effect.DO_NOT_MOUNT,
     says="{title} without class D powder or dry sand at hand.",
-    do="{next_step}, or get class D powder.",
+    do="{step}, or get class D powder.",
     opens=("machine.extinguisher", "work.material"),
 )

@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("refusal", token="untested", hard="yes", tested="no"),
     effect=Effect.DO_NOT_MOUNT,
     says="{title}, untested: it may hold asbestos or silica, and nothing you can see tells.",
-    do="{next_step}. Ask: {ask_whom}.",
+    do="{step}. Ask: {ask_whom}.",
     opens=("work.tested",),
     hard=True,
 )
