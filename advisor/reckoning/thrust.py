@@ -147,6 +147,19 @@ def _taper(window: Window, to_set: float) -> float | None:
     return drive_physics.number_taper_torque(number, to_set + (drive_physics.TAPPED_PRELOAD_N if seated else 0.0))
 
 
+def _full_and_light(window: Window, allowed: float) -> tuple[Need, Need | None]:
+    """The need of the whole cutting force, without end where nothing turns; and of the largest that fits, if any."""
+    force = window.situation.cut.force
+    full = window.needs(force)
+    if full is None:
+        return Need(force, math.inf, math.inf, None, False), None
+    if not window.between:
+        setting = min(LOCATE_SET_N, RELAXATION * allowed)
+        full = replace(full, to_set=setting, needed=min(LOCATE_NEED_N, setting))
+        return full, full
+    return full, window.lightest(allowed)
+
+
 def thrust_window(situation: Situation, method: str, rpm: float) -> Thrust:
     """Work out the window for one method at the starting speed `rpm` (worked out without thrust).
 
@@ -156,14 +169,9 @@ def thrust_window(situation: Situation, method: str, rpm: float) -> Thrust:
     limits, critical, gaps = _limits(window)
     allowed, runner_up = smallest(limits)
     force = situation.cut.force
-    full = window.needs(force)
-    light = window.lightest(allowed.value) if full is not None else None
-    if full is None:
+    full, light = _full_and_light(window, allowed.value)
+    if not math.isfinite(full.to_set):
         gaps.append(("thrust", "this drive cannot turn this dead center"))
-        full = Need(force, math.inf, math.inf, None, False)
-    if not window.between:
-        setting = min(LOCATE_SET_N, RELAXATION * allowed.value)
-        light = full = replace(full, to_set=setting, needed=min(LOCATE_NEED_N, setting))
     chosen = light if light is not None else full
     press = _press(window, chosen, limits)
     lead = situation.case.machine.handwheel_lead
