@@ -121,6 +121,7 @@ def _numbers(situation: Situation, figures: HoldFigures) -> dict[str, float | No
         "low": figures.low,
         "typical": figures.typical,
         "divided": figures.divided,
+        "catch": figures.catch,
         "size_share": None if size is None else size / body.diameter,
         "overhang_ratio": None if not size else overhang(situation) / size,
         "wall_mm": sizes.get("wall", case.work.wall),

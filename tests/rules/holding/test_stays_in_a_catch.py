@@ -1,0 +1,28 @@
+"""A hard catch does not tear it out."""
+
+import pytest
+
+from tests.rules.bench import fired
+
+RULE = "stays-in-a-catch"
+FIRES = [
+    "BOWL; hold.method=faceplate-screws",
+    "ROD@collet",
+    "BOWL@waste-block-faceplate",
+]
+QUIET = [
+    "BOWL; hold.method=jaws-on-tenon",
+    "HOLLOWING",
+    "SPINDLE",
+    "BOWL@pin-chuck",
+]
+
+
+@pytest.mark.parametrize("words", FIRES)
+def test_it_fires(words: str) -> None:
+    assert RULE in fired(words)
+
+
+@pytest.mark.parametrize("words", QUIET)
+def test_it_stays_quiet(words: str) -> None:
+    assert RULE not in fired(words)
