@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from advisor import facts as fact_of
 from advisor import verdicts
-from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge
+from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge, would_do
 from advisor.center_facts import facts_of_centers
 from advisor.engine import Engine, Fact, Fires, Ruling
 from advisor.material_facts import facts_of_materials
@@ -70,7 +70,7 @@ def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:
 
 
 def _facts(
-    situation: Situation, judgement: Judgement, used: JudgedHold, thrust: Thrust | None, rate: Speed
+    situation: Situation, judgement: Judgement, used: JudgedHold, thrust: Thrust | None, rate: Speed, engine: Fires
 ) -> list[Fact]:
     tail_up = used.figures.tail_up
     found = [
@@ -89,6 +89,8 @@ def _facts(
         "best": best.method.replace("-", " "),
         "reason": next((r.text for r in used.rulings if r.rule.effect in (Effect.REFUSE, Effect.NOT_ADVISED)), ""),
     }
+    if not judgement.accepted:
+        words["would_do"] = would_do(situation, engine, judgement)
     found.append(fact_of.choice(situation, used.verdict, best.verdict, words))
     return found
 
@@ -105,7 +107,7 @@ def advise(case: Case, engine: Fires | None = None) -> Advice:
     used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
     thrust = _thrust_of(situation, used)
     rate = speed(situation, used.method, used.figures.tail_up, holds.hold_speed(situation, used.method), thrust)
-    facts = _facts(situation, judgement, used, thrust, rate)
+    facts = _facts(situation, judgement, used, thrust, rate, engine)
     rulings = tuple(engine.run(facts))
     verdict = verdicts.worst(
         verdicts.MOUNT,

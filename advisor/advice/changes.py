@@ -12,7 +12,7 @@ from pydantic import BaseModel
 from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.advice.advise import Advice
-from advisor.advice.judge import JudgedHold, judge
+from advisor.advice.judge import JudgedHold, beyond_the_kit, judge
 from advisor.center_facts import facts_of_centers
 from advisor.engine import Fires
 from advisor.models.case import Case
@@ -31,6 +31,8 @@ HEAVIEST_LATHE_KG = 2000.0
 WINDOWS = ("open", "narrow", "empty")
 LARGEST_DRIVE_MM = 60.0
 LEAST_LIGHTER = 0.25  # of the stated force: lighter than that is another job
+TENON_CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
+RECESS_WALL_MM = 20.0
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
 
@@ -238,39 +240,93 @@ def speed_changes(advice: Advice) -> list[str]:
     return found
 
 
-def _hold_trials(situation: Situation, hold: JudgedHold) -> Iterable[tuple[str, Case]]:
+@dataclass(frozen=True)
+class HoldProposal:
+    """A change that betters the verdict on one hold: its words, the case with it, the hold and its verdict then."""
+
+    text: str
+    case: Case
+    method: str
+    verdict: str
+
+
+def _cut_trials(situation: Situation, hold: JudgedHold) -> Iterable[tuple[str, Case]]:
+    """Another cut, another way round, the tail, or a rounder piece."""
     case = situation.case
     if not hold.figures.tail_up and situation.operation in ("hollowing", "parting") and situation.lathe.tailstock:
         yield "the tailstock up (for as long as the cut leaves room)", changed(case, "cut.operation", "shaping")
+    if case.hold.tail is not None and case.hold.tail.kind == "none":
+        yield "a tail center up against it", changed(case, "hold.tail", None)
+    if case.cut.rotation == "reverse":
+        yield "turning forward", changed(case, "cut.rotation", "forward")
     if situation.traits.state == "not-round":
         rounder = changed(changed(case, "work.state", "round"), "cut.operation", "shaping")
         yield "turned round first, between centers", rounder
     if situation.operation in ("roughing", "shaping", "hollowing"):
-        yield (
-            f"light cuts, up to {fact_of.newtons(situation.cut.force / 2)}",
-            changed(case, "cut.force", situation.cut.force / 2),
-        )
-    if hold.method == "jaws-on-tenon":
-        size = hold.figures.sizes.get("diameter", 0.0) * 1.5
-        if 0 < size < situation.body.diameter:
-            yield f"a tenon of {size:.0f} mm", changed(case, "hold.tenon.diameter", size)
-    if hold.method in ("faceplate-screws", "waste-block-faceplate"):
-        yield (
-            "eight screws, 40 mm into the wood",
-            changed(changed(case, "hold.screws.count", 8), "hold.screws.length", 40.0),
-        )
+        light = situation.cut.force / 2
+        yield f"light cuts, up to {fact_of.newtons(light)}", changed(case, "cut.force", light)
+        yield "finishing cuts only", changed(case, "cut.operation", "finishing")
     if situation.body.length > situation.body.diameter:
         yield "half the overhang", changed(case, "hold.overhang", situation.body.length / 2)
 
 
-def hold_changes(advice: Advice, engine: Fires, method: str) -> list[str]:
-    """Changes that improve the verdict on one method, each tried through the rules."""
-    hold = advice.judgement.of(method)
+def _jaw_trials(case: Case, hold: JudgedHold, across: float) -> Iterable[tuple[str, Case]]:
+    """Another tenon, or a recess with more wood round it."""
+    sizes = hold.figures.sizes
+    if hold.method == "jaws-on-tenon":
+        size = sizes.get("diameter", 0.0) * 1.5
+        if 0 < size < across:
+            yield f"a tenon of {size:.0f} mm", changed(case, "hold.tenon.diameter", size)
+    deep = case.hold.chuck.jaw_depth if case.hold.chuck is not None else None
+    if hold.method in ("jaws-on-tenon", "long-jaws") and deep is not None and sizes.get("length", 0.0) > deep:
+        short = deep - TENON_CLEAR_MM
+        if short > 0:
+            yield f"a tenon of {short:.0f} mm, so that it does not bottom", changed(case, "hold.tenon.length", short)
+    if hold.method == "jaws-in-recess" and sizes.get("wall", 0.0) < RECESS_WALL_MM:
+        narrow = across - 2 * RECESS_WALL_MM
+        if narrow > 0:
+            wide = changed(changed(case, "hold.recess.wall", RECESS_WALL_MM), "hold.recess.diameter", narrow)
+            yield f"a recess of {narrow:.0f} mm with {RECESS_WALL_MM:.0f} mm of wood round it", wide
+
+
+def _fastened_trials(case: Case, hold: JudgedHold) -> Iterable[tuple[str, Case]]:
+    """Other screws, another glue, glue that has cured."""
+    if hold.method in ("faceplate-screws", "waste-block-faceplate"):
+        more = changed(changed(case, "hold.screws.count", 8), "hold.screws.length", 40.0)
+        if case.hold.screws is not None and case.hold.screws.kind == "plasterboard":
+            yield "sheet-metal screws", changed(case, "hold.screws.kind", "sheet-metal")
+        yield "eight screws, 40 mm into the wood", more
+    if hold.method in ("glue-block", "waste-block-faceplate", "paper-joint"):
+        if case.hold.glue is not None and case.hold.glue.cured is False:
+            yield "the glue fully cured", changed(case, "hold.glue.cured", True)
+        for kind in ("polyurethane", "epoxy"):
+            if case.hold.glue is None or case.hold.glue.kind != kind:
+                yield f"{kind} glue", changed(case, "hold.glue.kind", kind)
+
+
+def hold_proposals(situation: Situation, engine: Fires, hold: JudgedHold) -> list[HoldProposal]:
+    """Single changes that better the verdict on one hold, each tried through the model and the rules."""
     if hold.verdict == "suits":
         return []
+    trials = [
+        *_cut_trials(situation, hold),
+        *_jaw_trials(situation.case, hold, situation.body.end_diameter),
+        *_fastened_trials(situation.case, hold),
+    ]
     better = []
-    for words, case in _hold_trials(advice.situation, hold):
-        tried = judge(settle(case), engine, (method,)).holds[0]
+    for words, case in trials:
+        tried = judge(settle(case), engine, (hold.method,)).holds[0]
         if verdicts.HOLD.index(tried.verdict) < verdicts.HOLD.index(hold.verdict):
-            better.append(f"{words}: {tried.verdict}")
+            better.append(HoldProposal(words, case, hold.method, tried.verdict))
+    return better
+
+
+def hold_changes(advice: Advice, engine: Fires, method: str) -> list[str]:
+    """The same in words; where nothing in the kit does, the best hold outside it as well."""
+    situation = advice.situation
+    found = hold_proposals(situation, engine, advice.judgement.of(method))
+    better = [f"{entry.text}: {entry.verdict}" for entry in found]
+    outside = beyond_the_kit(situation, engine, advice.judgement)
+    if outside is not None:
+        better.append(f"{outside.method.replace('-', ' ')} instead: {outside.verdict}")
     return better

@@ -9,6 +9,7 @@ from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.engine import Fact, Fires, Ruling
 from advisor.models.case import METHODS
+from advisor.models.methods import method as method_record
 from advisor.reckoning import holds
 from advisor.reckoning.speed import first_speed
 from advisor.rulebook import Effect
@@ -22,6 +23,7 @@ HOLD_VERDICT = {
     Effect.REFUSE: "refused",
 }
 CLASS = {"suits": 0, "with-care": 0, "could-not-check": 1, "not-advised": 1, "refused": 2}
+WORST_FIRST = tuple(reversed(HOLD_VERDICT))
 NOT_LISTED = 99
 HEAVY_KG = 10.0
 LIVELY_J = 50.0
@@ -29,7 +31,7 @@ LIVELY_J = 50.0
 
 @dataclass(frozen=True)
 class JudgedHold:
-    """One method with its figures, its verdict and the rulings that made it."""
+    """One method with its figures, its verdict and the rulings on it: those that made it first, remarks last."""
 
     method: str
     verdict: str
@@ -52,6 +54,11 @@ class Judgement:
     reach: tuple[Ruling, ...]
     rulings: tuple[Ruling, ...]
     facts: tuple[Fact, ...]
+
+    @property
+    def accepted(self) -> bool:
+        """Whether any of them will do."""
+        return any(hold.accepted for hold in self.holds)
 
     def of(self, method: str) -> JudgedHold:
         """The judgement of one method."""
@@ -89,6 +96,11 @@ def _verdict(rulings: Sequence[Ruling]) -> str:
     )
 
 
+def _weight(ruling: Ruling) -> int:
+    effect = ruling.rule.effect
+    return WORST_FIRST.index(effect) if effect in WORST_FIRST else len(WORST_FIRST)
+
+
 def _rank(hold: JudgedHold, lively: bool) -> tuple[int, int, int, int, float]:
     careful = 0 if hold.verdict == "suits" else 1
     margin = hold.figures.typical / hold.figures.divisor if hold.figures.typical is not None else 0.0
@@ -119,7 +131,7 @@ def judge(situation: Situation, engine: Fires, methods: Sequence[str] | None = N
             method,
             _verdict(by_method[method]),
             entry,
-            tuple(by_method[method]),
+            tuple(sorted(by_method[method], key=_weight)),
             order.index(method) if method in order else NOT_LISTED,
             rpm,
         )
@@ -128,6 +140,29 @@ def judge(situation: Situation, engine: Fires, methods: Sequence[str] | None = N
     lively = situation.body.mass > HEAVY_KG or _energy(situation, figures) > LIVELY_J
     ranked = tuple(sorted(judged, key=lambda hold: _rank(hold, lively)))
     return Judgement(ranked, tuple(reach[:1]), tuple(rulings), tuple(facts))
+
+
+def beyond_the_kit(situation: Situation, engine: Fires, judgement: Judgement) -> JudgedHold | None:
+    """The best hold outside the kit when nothing in it will do: what one purchase or an hour in the shop would bring.
+
+    None when something in the kit does, when no kit was given, or when nothing else does either.
+    """
+    if judgement.accepted:
+        return None
+    judged = {hold.method for hold in judgement.holds}
+    others = [name for name in METHODS if name not in judged]
+    if not others:
+        return None
+    best = judge(situation, engine, others).holds[0]
+    return best if best.accepted else None
+
+
+def would_do(situation: Situation, engine: Fires, judgement: Judgement) -> str:
+    """The same in words, with what it needs; an honest no where nothing outside the kit does either."""
+    best = beyond_the_kit(situation, engine, judgement)
+    if best is None:
+        return "nothing outside it either: change the piece or the cut"
+    return f"{best.method.replace('-', ' ')} (it needs {method_record(best.method).needs})"
 
 
 def _energy(situation: Situation, figures: Sequence[tuple[str, float, holds.HoldFigures]]) -> float:

@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("choice", limited="yes", best_verdict=one_of("refused", "not-advised", "could-not-check")),
     effect=Effect.DO_NOT_MOUNT,
     says="As set up nothing to hand holds it: {reason}",
-    do="Get or make one of the holds that would do.",
+    do="What would do it: {would_do}.",
     opens=("hold.kit",),
 )
