@@ -24,6 +24,7 @@ MOUNT_VERDICT = {
     Effect.ASK_FIRST: "ask-first",
     Effect.DO_NOT_MOUNT: "do-not-mount",
 }
+AGAINST_A_HOLD = (Effect.REFUSE, Effect.NOT_ADVISED, Effect.COULD_NOT_CHECK)
 
 
 @dataclass(frozen=True)
@@ -87,7 +88,7 @@ def _facts(
     words = {
         "method": used.method.replace("-", " "),
         "best": best.method.replace("-", " "),
-        "reason": next((r.text for r in used.rulings if r.rule.effect in (Effect.REFUSE, Effect.NOT_ADVISED)), ""),
+        "reason": next((r.text for r in used.rulings if r.rule.effect in AGAINST_A_HOLD), ""),
     }
     if not judgement.accepted:
         words["would_do"] = would_do(situation, engine, judgement)

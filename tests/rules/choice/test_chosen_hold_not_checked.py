@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.rules.bench import fired
+from tests.rules.bench import advice, fired
 
 RULE = "chosen-hold-not-checked"
 FIRES = [
@@ -22,3 +22,9 @@ def test_it_fires(words: str) -> None:
 @pytest.mark.parametrize("words", QUIET)
 def test_it_stays_quiet(words: str) -> None:
     assert RULE not in fired(words)
+
+
+def test_it_says_what_is_missing() -> None:
+    found = advice("ROD; hold.method=through-spindle")
+    said = next(ruling.text for ruling in found.rulings if ruling.rule.name == RULE)
+    assert "bore of the spindle was not given" in said
