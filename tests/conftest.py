@@ -19,7 +19,6 @@ from __future__ import annotations
 
 import os
 
-import pytest
 from hypothesis import HealthCheck, settings
 
 SCALE = float(os.environ.get("ADVISOR_SCALE", "0.1"))
@@ -33,7 +32,9 @@ def scale(count: int) -> int:
 
 busy = [HealthCheck.too_slow]  # a machine shared with other work is slow at times
 settings.register_profile("quick", max_examples=25, deadline=None, derandomize=True, suppress_health_check=busy)
-settings.register_profile("scaled", max_examples=scale(1000), deadline=None, print_blob=True, suppress_health_check=busy)
+settings.register_profile(
+    "scaled", max_examples=scale(1000), deadline=None, print_blob=True, suppress_health_check=busy
+)
 settings.load_profile("scaled" if "ADVISOR_SCALE" in os.environ else "quick")
 
 

@@ -152,9 +152,9 @@ def test_reckon_gives_the_figure_of_the_interface() -> None:
 
 
 def test_a_drive_that_cannot_turn_a_dead_center_is_no_answer_and_no_error() -> None:
-    found = document("reckon", "required-thrust", "cutting_force=30N", "radius=20mm", "peak=1.5", "safety=1.5",
-                     "share=0.9",
-                     "grip=0.05", "mean_radius=3mm", "tail_friction=0.5", "tail_radius=8mm", "tail_half_angle=30deg")  # fmt: skip
+    drive = ["cutting_force=30N", "radius=20mm", "peak=1.5", "safety=1.5", "share=0.9", "grip=0.05", "mean_radius=3mm"]
+    dead = ["tail_friction=0.5", "tail_radius=8mm", "tail_half_angle=30deg"]
+    found = document("reckon", "required-thrust", *drive, *dead)
     assert found["value"] is None
     assert found["no_answer"]
 
