@@ -10,6 +10,7 @@ from advisor.advice.advise import Advice
 from advisor.advice.center_answer import centers_part, thrust_part
 from advisor.advice.judge import JudgedHold
 from advisor.advice.tools import tool_of
+from advisor.data.tables import Number, Table, Text, load
 from advisor.engine import Ruling
 from advisor.reckoning.balancing import Balance, Move, balance_of, words_of
 from advisor.reckoning.way_up import Rung, steps
@@ -48,10 +49,21 @@ def cautions(advice: Advice) -> list[dict[str, Any]]:
     return _unique({"text": entry.text, "rule": entry.rule.name, "basis": basis_of(entry)} for entry in found)
 
 
+STEPS = Table(
+    "step_order.csv",
+    (Text("rule"), Number("place", 1, 99), Text("source")),
+    key=("rule",),
+    rows=33,
+)
+MIDDLE = 50.0  # a step whose place in the order of work nobody fixed
+
+
 def checks(advice: Advice) -> list[str]:
-    """What to do before the switch, as the rules ask for it."""
-    found = [entry.text for entry in advice.rulings if entry.rule.effect is Effect.CHECK]
-    return list(dict.fromkeys(found))
+    """What to do before the switch, as the rules ask for it, in the order of the work."""
+    places = {row.text("rule"): row.number("place") for row in load(STEPS)}
+    found = [entry for entry in advice.rulings if entry.rule.effect is Effect.CHECK]
+    found.sort(key=lambda entry: places.get(entry.rule.name, MIDDLE))
+    return list(dict.fromkeys(entry.text for entry in found))
 
 
 def notes(advice: Advice) -> list[str]:

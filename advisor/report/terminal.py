@@ -232,7 +232,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
         entry["text"] if entry["do"] in entry["text"] else f"{entry['text']} {entry['do']}"
         for entry in answer["reasons"][1:]
     ]
-    yield from _list("Also", [*others, *answer["notes"]])
+    yield from _list("Also", [*others, *(answer["notes"] if verdict != "do-not-mount" else [])])
     yield from _changes(answer)
     yield from _limits(answer.get("speed", {}), "rpm", "rpm")
     yield from _energy(answer.get("speed", {}))

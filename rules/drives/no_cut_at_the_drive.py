@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, above, fact
 
 rule = Rule(
     when=fact("drive", least_over_end=above(1.0)),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "No cut within {reach} of the driven end: with the drive at {outer} there is less than 3 mm of wood round it."
     ),

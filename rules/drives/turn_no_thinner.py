@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, at_most, fact
 
 rule = Rule(
     when=fact("drive", least_over_end=at_most(1.0)),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "Within {reach} of the driven end turn no thinner than {least}, or leave that much there as waste; "
         "further in the drive is no bar."

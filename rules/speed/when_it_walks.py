@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, above, fact
 
 rule = Rule(
     when=fact("speed", state="not-round", walk_share=above(0.6)),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "Know before you switch on: if it walks, rocks or hums, take the tool away, switch off, stay out of its plane "
         "and let it run down. Do not hold the lathe and do not speed up to get through. Then half the speed, or saw it "

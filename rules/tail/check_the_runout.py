@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, fact, present
 
 rule = Rule(
     when=fact("tail", center=present),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "Turn the tail center by hand against an indicator or a pencil: more than 0.1 mm on wood or 0.02 mm "
         "on metal and plastic, clean both tapers and seat it again; if it stays, new bearing or point."

@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, fact, present
 
 rule = Rule(
     when=fact("tail", center=present),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "With the tool at the end of its travel turn the work once by hand: rest, tool and carriage stay "
         "{reach} clear of the tail center."

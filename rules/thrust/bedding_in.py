@@ -11,7 +11,7 @@ from advisor.rulebook import Effect, Rule, fact
 
 rule = Rule(
     when=fact("thrust", between="yes"),
-    effect=Effect.CHECK,
+    effect=Effect.NOTE,
     says=(
         "Run it a minute, stop, and wind the tailstock up again: the centers bed in and the thrust drops. A hot "
         "live center means too much of it."
