@@ -78,7 +78,9 @@ def named(name: str) -> Named:
         labels = tuple(wood.label for wood in found.woods)
         botanical = tuple(wood.botanical for wood in found.woods if wood.botanical)
         match: Match = "one" if found.kind == "one" else "several"
-        return Named(name, match, labels, (name, *labels, *botanical), spoken=_spoken(name))
+        own = set(_plain(" ".join((*labels, *botanical))).replace(",", " ").split())
+        more = set(_plain(name).replace(",", " ").split()) - own  # the tables outside wood are large: only if need be
+        return Named(name, match, labels, (name, *labels, *botanical), spoken=_spoken(name) if more else ())
     other = materials.resolve(name)
     outside = tuple(record for record in other.records if not record.is_wood)
     if outside:
