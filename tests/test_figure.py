@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import doctest
 import importlib
+import inspect
 import json
 import subprocess
 import sys
@@ -156,9 +157,9 @@ def test_example_in_the_documentation_runs(name: str, module: ModuleType, thing:
 @pytest.mark.parametrize("name", sorted(FIGURES))
 def test_documentation_names_every_input_and_has_its_parts(name: str) -> None:
     formula = FIGURES[name]
-    doc = formula.__doc__ or ""
+    doc = inspect.cleandoc(formula.__doc__ or "")  # Python 3.13 takes the margin off by itself
     for part in ("Formula", "Inputs", "Gives", "Valid", "Source"):
-        assert f"    {part}" in doc, f"{name}: no {part}"
+        assert f"\n{part}" in doc, f"{name}: no {part}"
     for key in formula.inputs:
         assert key in doc, f"{name}: {key} is not explained"
     assert formula.spec.title[0].islower()

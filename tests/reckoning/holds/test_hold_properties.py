@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import time
 from typing import Any
 
 import pytest
@@ -187,14 +186,3 @@ def test_margins_are_typical_capacity_over_the_divisor() -> None:
     assert figures.divided == pytest.approx(1 / used)
     for margin in figures.margins:
         assert margin.ratio == pytest.approx(margin.have / margin.need)
-
-
-def test_all_methods_in_a_blink() -> None:
-    situation = job(BOWL, {}, CUT)
-    spent = []
-    for _ in range(8):
-        start = time.process_time()
-        for method in METHODS:
-            hold_figures(situation, method, START_RPM)
-        spent.append(time.process_time() - start)
-    assert min(spent) < 0.006  # four times what it takes on the machine it was written on
