@@ -5,9 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
-from typing import Any, TypeVar, get_args
-
-from pydantic import BaseModel
 
 from advisor import facts as fact_of
 from advisor import verdicts
@@ -16,6 +13,7 @@ from advisor.advice.judge import JudgedHold, beyond_the_kit, judge
 from advisor.center_facts import facts_of_centers
 from advisor.engine import Fires
 from advisor.models.case import Case
+from advisor.models.fields import changed
 from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR
@@ -24,7 +22,6 @@ from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
 from advisor.situation import Situation, settle
 
-Model = TypeVar("Model", bound=BaseModel)
 LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telling
 SEARCH_STEPS = 10
 HEAVIEST_LATHE_KG = 2000.0
@@ -34,18 +31,6 @@ LEAST_LIGHTER = 0.25  # of the stated force: lighter than that is another job
 TENON_CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
 RECESS_WALL_MM = 20.0
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
-
-
-def changed(case: Model, path: str, value: Any) -> Model:
-    """A copy of the case with one dotted field set."""
-    head, _, rest = path.partition(".")
-    if not rest:
-        return case.model_copy(update={head: value})
-    inner = getattr(case, head)
-    if inner is None:
-        kinds = get_args(type(case).model_fields[head].annotation)
-        inner = next(kind for kind in kinds if kind is not type(None)).model_construct()
-    return case.model_copy(update={head: changed(inner, rest, value)})
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,7 @@
-"""What a field of a case holds, read from its annotation: one description for reader, schema and writer."""
+"""What a field of a case holds, read from its annotation: one description for reader, schema and writer.
+
+Here too: a case with one of its fields changed.
+"""
 
 import types
 from collections.abc import Iterator
@@ -6,7 +9,7 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import cache
 from inspect import get_annotations
-from typing import Annotated, Any, Literal, Union, get_args, get_origin
+from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin
 
 from annotated_types import BaseMetadata, Ge, GroupedMetadata, Le, Len
 from pydantic import BaseModel
@@ -14,6 +17,7 @@ from pydantic import BaseModel
 from advisor.units import NUMBER, Kind, System, show
 
 LONGEST_TEXT = 100
+Model = TypeVar("Model", bound=BaseModel)
 
 
 @dataclass(frozen=True)
@@ -169,3 +173,15 @@ def spec_at(model: type[BaseModel], path: tuple[str, ...]) -> Spec | None:
     if spec is None or len(path) == 1:
         return spec
     return spec_at(spec.section, path[1:]) if spec.section is not None else None
+
+
+def changed(case: Model, path: str, value: Any) -> Model:
+    """A copy of the case with one dotted field set; nothing is checked again."""
+    head, _, rest = path.partition(".")
+    if not rest:
+        return case.model_copy(update={head: value})
+    inner = getattr(case, head)
+    if inner is None:
+        kinds = get_args(type(case).model_fields[head].annotation)
+        inner = next(kind for kind in kinds if kind is not type(None)).model_construct()
+    return case.model_copy(update={head: changed(inner, rest, value)})

@@ -102,6 +102,50 @@ def _per_grip(rub: float, seat: _Seat) -> tuple[float, float]:
     return torque, moment
 
 
+class Ways(NamedTuple):
+    """How an outside grip may let go, each at the low end and typical: grip N of the key and grip N that crushes, then
+    torque N·m that turns it, moment N·m that tips it and moment N·m that breaks its root (None: not known), all three
+    at the smaller of the two grips. `contact` is the share of the girth that touches."""
+
+    key: Ends
+    crushes: Ends
+    turns: Ends
+    tips: Ends
+    snaps: Ends | None
+    pulls: Ends
+    contact: float
+
+
+def _ways(job: Job, model: Model) -> Ways | None:
+    seat = _seat(job, model)
+    usual = grip(job, model)
+    pressure = strengths.crushing(job.situation)
+    if pressure is None:
+        model.missing.append(("crushing in the jaws", "compressive strength of this material"))
+        return None
+    bending = strengths.root(job.situation)
+    rub = strengths.friction(job.situation)
+    stands, unit_root = _per_strength(seat)
+    dovetail = jaws.DOVETAIL_GAIN if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
+    if bending is None:
+        model.missing.append(("the root of the tenon", "tensile strength of this material"))
+    crushes = Ends(stands * pressure.low, stands * pressure.typical)
+    turns, tips, pulls = [], [], []
+    for end in (0, 1):
+        force = min(usual[end], crushes[end])
+        torque, moment = _per_grip(rub[end], seat)
+        turns.append(torque * force)
+        tips.append(dovetail * force * moment)
+        pulls.append(rub[end] * force)
+    snaps = None if bending is None else Ends(unit_root * bending.low, unit_root * bending.typical)
+    return Ways(usual, crushes, Ends(*turns), Ends(*tips), snaps, Ends(*pulls), seat.contact)
+
+
+def ways(job: Job) -> Ways | None:
+    """How this outside grip may let go; None where the strength of the stuff is not known."""
+    return _ways(job, Model(DIVISORS))
+
+
 def outside(job: Job) -> Model:
     """Jaws, collet or bushing closed on the outside.
 
@@ -111,27 +155,14 @@ def outside(job: Job) -> Model:
     Crushing and the root where the strength is known. Source: derived; grip and contact from memory.
     """
     model = Model(DIVISORS)
-    seat = _seat(job, model)
-    usual = grip(job, model)
-    pressure = strengths.crushing(job.situation)
-    if pressure is None:
-        model.missing.append(("crushing in the jaws", "compressive strength of this material"))
+    found = _ways(job, model)
+    if found is None:
         return model
-    bending = strengths.root(job.situation)
-    rub = strengths.friction(job.situation)
-    stands, unit_root = _per_strength(seat)
-    dovetail = jaws.DOVETAIL_GAIN if job.method == "jaws-on-tenon" and defect_share(job.situation) == 1.0 else 1.0
-    if bending is None:
-        model.missing.append(("the root of the tenon", "tensile strength of this material"))
-    ends = []
-    for end in (0, 1):
-        force = min(usual[end], stands * pressure[end])
-        torque, moment = _per_grip(rub[end], seat)
-        moment *= dovetail * force
-        if bending is not None:
-            moment = min(moment, unit_root * bending[end])
-        ends.append(Capacity(torque * force, moment, rub[end] * force))
-    model.low, model.typical = ends
+    tips = found.tips
+    if found.snaps is not None:
+        tips = Ends(min(tips.low, found.snaps.low), min(tips.typical, found.snaps.typical))
+    model.low = Capacity(found.turns.low, tips.low, found.pulls.low)
+    model.typical = Capacity(found.turns.typical, tips.typical, found.pulls.typical)
     return model
 
 
