@@ -25,6 +25,7 @@ ABOUT = {
     "speed": "starting speed, ceiling, every limit behind it",
     "thrust": "tailstock window: needed, allowed, what to set",
 }
+MOST_JOBS = 64
 LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
 EXAMPLES = {
     "advise": "advisor advise cases/maple-spindle.yaml",
@@ -36,6 +37,7 @@ EXAMPLES = {
     "explain": "advisor explain cracked-through",
     "list": "advisor list species",
     "schema": "advisor schema",
+    "batch": "advisor batch cases",
     "center": "advisor center diameter=1in hole=0.251in cutter=1/2in depth=0.200in land=0.005in",
 }
 
@@ -75,6 +77,10 @@ def _parser() -> argparse.ArgumentParser:
     _add(commands, "explain", "a rule, figure, method or material in plain words", _explain, "NAME")
     _add(commands, "list", f"what there is: {', '.join(LIST_KINDS)}", _list, "KIND")
     _add(commands, "schema", "JSON Schema of a case and of an answer", _schema, "case|answer")
+    batch = _add(commands, "batch", "every case in a folder, several at once, as a table", _batch, "FOLDER")
+    batch.add_argument(
+        "--jobs", type=_jobs, metavar="N", help="processes at once; one for each processor when not given"
+    )
     return parser
 
 
@@ -84,14 +90,15 @@ def _show_options(one: argparse.ArgumentParser) -> None:
     one.add_argument("--units", choices=("metric", "inch"), help="what is printed; input takes either")
 
 
-def _add(commands: Any, name: str, about: str, run: Callable[[argparse.Namespace], int], words: str) -> None:
-    one = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
+def _add(commands: Any, name: str, about: str, run: Callable[[argparse.Namespace], int], words: str) -> _Parser:
+    one: _Parser = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
     one.add_argument("words", nargs="*", metavar=words)
     if name == "center":
         one.add_argument("-o", dest="output", metavar="FILE", help="a drawing: .svg or .dxf")
         one.add_argument("--make", action="store_true", help="the whole shop plan for drive and tail center")
     _show_options(one)
     one.set_defaults(run=run)
+    return one
 
 
 def _split_case(words: Sequence[str]) -> tuple[str | None, list[str]]:
@@ -211,6 +218,28 @@ def _schema(options: argparse.Namespace) -> int:
     if wanted is not None and wanted not in found:
         raise UserFault(f"schema takes one of: {', '.join(found)}")
     return _print_json(found[wanted] if wanted is not None else found)
+
+
+def _jobs(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and 1 <= int(text[:4]) <= MOST_JOBS):
+        raise argparse.ArgumentTypeError(f"{text[:20]!r} is not a whole number from 1 to {MOST_JOBS}")
+    return int(text)
+
+
+def _batch(options: argparse.Namespace) -> int:
+    from advisor.batch import command
+
+    if len(options.words) != 1:
+        raise UserFault("batch needs one folder with case files")
+    return command.run(
+        options.words[0],
+        options.jobs,
+        as_json=options.json,
+        plain=options.plain,
+        units=options.units or "metric",
+        out=sys.stdout,
+        errors=sys.stderr,
+    )
 
 
 def _faults() -> tuple[type[Exception], ...]:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Any, TextIO
 
-from advisor.report.terminal import lines
+from advisor.report.terminal import Line, lines
 
 STYLES = {
     "go": "bold green",
@@ -25,7 +25,11 @@ STYLES = {
 
 def show(answer: Mapping[str, Any], title: str, units: str, out: TextIO, *, plain: bool, holds: bool) -> None:
     """Print an answer; color only on a terminal that wants it."""
-    found = lines(answer, title, units, holds)
+    write(lines(answer, title, units, holds), out, plain=plain)
+
+
+def write(found: Iterable[Line], out: TextIO, *, plain: bool) -> None:
+    """Print lines; color only on a terminal that wants it."""
     if plain or not out.isatty() or os.environ.get("NO_COLOR"):
         out.write("\n".join(line.text for line in found) + "\n")
         return

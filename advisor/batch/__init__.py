@@ -1,0 +1,1 @@
+"""Every case in a folder, answered at once by several processes."""
