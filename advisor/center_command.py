@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.centers.answer import Answer, answer
 from advisor.centers.inputs import CenterInputError, read_wanted
@@ -16,8 +15,7 @@ from advisor.units import System
 __all__ = ["CenterAnswer", "CenterInputError", "CenterPlan", "center_answer", "center_make"]
 
 
-@dataclass(frozen=True)
-class CenterAnswer:
+class CenterAnswer(NamedTuple):
     """One answer: for a script, for a terminal, and as a drawing."""
 
     answer: Answer
@@ -53,8 +51,7 @@ def center_answer(pairs: Mapping[str, str], units: System = System.INCH) -> Cent
     return CenterAnswer(answer(read_wanted(pairs, units)))
 
 
-@dataclass(frozen=True)
-class CenterPlan:
+class CenterPlan(NamedTuple):
     """The shop plan: for a script, for a terminal, and as the drawing of its center."""
 
     plan: Plan

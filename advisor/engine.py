@@ -64,8 +64,7 @@ class Fact:
     words: Mapping[str, str] = field(default_factory=dict)
 
 
-@dataclass(frozen=True)
-class Ruling:
+class Ruling(NamedTuple):
     """A rule that fired, and the fact it fired on."""
 
     rule: Rule

@@ -133,8 +133,10 @@ def show_quantity(value: Any, unit: str, figures: int = 4) -> str:
     if isinstance(value, str):
         return value
     if isinstance(value, (tuple, list)):
-        pairs = [":".join(show_number(part) for part in item) if isinstance(item, tuple) else show_number(item)
-                 for item in value]
+        pairs = [
+            ":".join(show_number(part) for part in item) if isinstance(item, tuple) else show_number(item)
+            for item in value
+        ]
         return f"{', '.join(pairs)} {unit}".rstrip()
     if unit == "N" and abs(value) >= 1000:
         value, unit = value / 1000, "kN"
@@ -154,8 +156,7 @@ def _put_in(equation: str, letters: Mapping[str, tuple[Any, str]]) -> str:
     return SYMBOL.sub(filled, equation)
 
 
-@dataclass(frozen=True)
-class Spec:
+class Spec(NamedTuple):
     """What the decorator is told about a formula."""
 
     title: str

@@ -5,8 +5,7 @@ from __future__ import annotations
 import difflib
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from typing import Annotated, Any, Literal, get_args, get_origin
+from typing import Annotated, Any, Literal, NamedTuple, get_args, get_origin
 
 GIVEN = re.compile(r"\s*([-+]?[\d\s./-]*\d(?:[eE][-+]?\d+)?)\s*(.*?)\s*$")
 
@@ -27,8 +26,7 @@ def nearest(word: str, known: Sequence[str]) -> str:
     return f"; did you mean {' or '.join(close)}?" if close else ""
 
 
-@dataclass(frozen=True)
-class Unit:
+class Unit(NamedTuple):
     """Unit of an input with the bounds beyond which it makes no sense.
 
     `kind` names the Kind in `advisor.units` that reads it, `convert_to` the unit asked of that module where it is not
@@ -114,8 +112,7 @@ def _reads(text: str, kind: Any) -> bool:
     return True
 
 
-@dataclass(frozen=True)
-class Input:
+class Input(NamedTuple):
     """One input of a formula: its unit or its choice of words, and whether it may be left out."""
 
     name: str

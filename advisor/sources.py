@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import csv
-from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
+from typing import NamedTuple
 
 KINDS = ("standard", "handbook", "paper", "practice", "memory", "derived")
 FILE = Path(__file__).parent / "data" / "sources.csv"
 
 
-@dataclass(frozen=True)
-class Source:
+class Source(NamedTuple):
     """A source as it is printed: title; `detail` says which number is from it and whether it was read or remembered."""
 
     key: str

@@ -5,7 +5,6 @@ two ways is refused, and the refusal says what would be accepted.
 """
 
 import re
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from functools import cache
@@ -31,8 +30,7 @@ class System(str, Enum):
     METRIC = "metric"
 
 
-@dataclass(frozen=True)
-class Kind:
+class Kind(NamedTuple):
     """What sort of quantity: its canonical unit, its everyday units (the first is the one of a bare number), examples.
 
     `always_bare` marks kinds whose unit goes without saying in either system.

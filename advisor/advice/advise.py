@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor import facts as fact_of
 from advisor import verdicts
@@ -27,8 +27,7 @@ MOUNT_VERDICT = {
 AGAINST_A_HOLD = (Effect.REFUSE, Effect.NOT_ADVISED, Effect.COULD_NOT_CHECK)
 
 
-@dataclass(frozen=True)
-class Advice:
+class Advice(NamedTuple):
     """Everything that was worked out and decided for one case, before anybody shows it."""
 
     situation: Situation

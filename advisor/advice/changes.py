@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from advisor import facts as fact_of
 from advisor import verdicts
@@ -33,8 +33,7 @@ RECESS_WALL_MM = 20.0
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
 
-@dataclass(frozen=True)
-class Proposal:
+class Proposal(NamedTuple):
     """A change that opens the tailstock window: its words, the case with it, the window it gives, thrust to set N."""
 
     text: str
@@ -154,35 +153,34 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
     case, body, lathe = situation.case, situation.body, situation.lathe
 
     def offset(value: float) -> tuple[str, Situation]:
-        moved = replace(situation, body=replace(body, offset=value))
+        moved = situation._replace(body=body._replace(offset=value))
         return f"center of mass within {value:.2g} mm of the axis (move the centers, saw it rounder)", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
         radius = COUNTERWEIGHT_SHARE * body.diameter
         left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
         words = f"a counterweight of {value:.0f} g at {radius:.0f} mm radius, bolted through, opposite the heavy side"
-        return words, replace(situation, body=replace(body, offset=left, mass=body.mass + value / 1000))
+        return words, situation._replace(body=body._replace(offset=left, mass=body.mass + value / 1000))
 
     def mass(value: float) -> tuple[str, Situation]:
-        return f"a lathe of {value:.0f} kg (or ballast to that)", replace(situation, lathe=replace(lathe, mass=value))
+        return f"a lathe of {value:.0f} kg (or ballast to that)", situation._replace(lathe=lathe._replace(mass=value))
 
     def bolted(_: float) -> tuple[str, Situation]:
-        return "the lathe bolted to the floor", replace(situation, lathe=replace(lathe, bolted=True))
+        return "the lathe bolted to the floor", situation._replace(lathe=lathe._replace(bolted=True))
 
     def diameter(value: float) -> tuple[str, Situation]:
         share = value / body.diameter
-        cut = replace(
-            body,
+        cut = body._replace(
             diameter=value,
             end_diameter=min(body.end_diameter, value),
             thinnest=min(body.thinnest, value),
             mass=body.mass * share**2,
         )
-        return f"sawn down to {value:.0f} mm across", replace(situation, body=cut)
+        return f"sawn down to {value:.0f} mm across", situation._replace(body=cut)
 
     def steady(_: float) -> tuple[str, Situation]:
         supported = changed(case, "hold.steady.position", body.length / 2)
-        return "a steady in the middle", replace(situation, case=supported)
+        return "a steady in the middle", situation._replace(case=supported)
 
     yield "offset", offset, body.offset, 0.0
     yield "counterweight", counterweight, 0.0, body.mass * body.offset / (COUNTERWEIGHT_SHARE * body.diameter) * 1000
@@ -225,8 +223,7 @@ def speed_changes(advice: Advice) -> list[str]:
     return found
 
 
-@dataclass(frozen=True)
-class HoldProposal:
+class HoldProposal(NamedTuple):
     """A change that betters the verdict on one hold: its words, the case with it, the hold and its verdict then."""
 
     text: str

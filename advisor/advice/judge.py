@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor import facts as fact_of
 from advisor import verdicts
@@ -29,8 +29,7 @@ HEAVY_KG = 10.0
 LIVELY_J = 50.0
 
 
-@dataclass(frozen=True)
-class JudgedHold:
+class JudgedHold(NamedTuple):
     """One method with its figures, its verdict and the rulings on it: those that made it first, remarks last."""
 
     method: str
@@ -46,8 +45,7 @@ class JudgedHold:
         return self.verdict in ("suits", "with-care")
 
 
-@dataclass(frozen=True)
-class Judgement:
+class Judgement(NamedTuple):
     """All methods, best first; `reach` are the rulings that say what an old hand reaches for."""
 
     holds: tuple[JudgedHold, ...]

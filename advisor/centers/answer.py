@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot, sqrt
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.centers.choose import Choice
 from advisor.centers.cutting import build
@@ -40,8 +39,7 @@ ASSUMED = {
 }
 
 
-@dataclass(frozen=True)
-class Answer:
+class Answer(NamedTuple):
     """Everything worked out for one center."""
 
     wanted: Wanted

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from typing import NamedTuple
 
 from advisor.centers.inputs import CenterInputError, Wanted
 from advisor.centers.wording import length
@@ -21,8 +22,7 @@ KNIFE = 10.0
 """Tip angle below which a tooth of a turning center is a knife, degrees (common practice, no source)."""
 
 
-@dataclass(frozen=True)
-class Choice:
+class Choice(NamedTuple):
     """One cutter and depth looked at: the tip it gives, and whether the face is cut to full depth inside the rim."""
 
     cutter: float
@@ -148,7 +148,7 @@ def _from_cutters(wanted: Wanted, tip: float | None) -> tuple[float, float, list
             "cutters", wanted.text("cutters"), _why_none(wanted, looked, least), _what_would_do(wanted, flank)
         )
     best = fit[0] if depth is not None else max(fit, key=lambda c: c.depth)
-    return best.cutter, best.depth, [replace(c, chosen=c is best) for c in looked]
+    return best.cutter, best.depth, [c._replace(chosen=c is best) for c in looked]
 
 
 def _why_none(wanted: Wanted, looked: Sequence[Choice], least: float) -> str:

@@ -6,7 +6,7 @@ import difflib
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor import units
 from advisor.units import Kind, System, UnitError
@@ -26,8 +26,7 @@ class CenterInputError(ValueError):
         self.accepted = accepted
 
 
-@dataclass(frozen=True)
-class Quantity:
+class Quantity(NamedTuple):
     """A field with a unit: its kind, its floor and ceiling in the canonical unit, and those as a person reads them."""
 
     kind: Kind

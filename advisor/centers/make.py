@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.centers.answer import Answer, answer
 from advisor.centers.make_inputs import Making
@@ -29,8 +28,7 @@ CAUTIONS = (
 )
 
 
-@dataclass(frozen=True)
-class Plan:
+class Plan(NamedTuple):
     """Everything needed to make one drive center and the tail center that goes with it."""
 
     making: Making

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, pi, radians, tan
+from typing import NamedTuple
 
 from advisor.centers.make_inputs import Making
 
@@ -21,8 +21,7 @@ FAIR_SHARE = 1.2
 """Divisor on the crushing of a ring in even wood (memory)."""
 
 
-@dataclass(frozen=True)
-class TailCenter:
+class TailCenter(NamedTuple):
     """Numbers of a tail center: kind, ring diameter, crushing thrust, share of the thrust that opens the work."""
 
     kind: str

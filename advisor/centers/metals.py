@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees, pi
+from typing import NamedTuple
 
 from advisor.centers.inputs import CenterInputError
 from advisor.data.tables import Number, Row, Table, Text, load
@@ -37,8 +37,7 @@ REAM_LOW, REAM, REAM_HIGH = 1 / 3, 1 / 2, 2 / 3
 """Reaming speed as a share of the drilling speed: about one half (TM 1-420), found from a third to two thirds."""
 
 
-@dataclass(frozen=True)
-class CuttingRate:
+class CuttingRate(NamedTuple):
     """One operation: the diameter cut, the speed to start with and the table's range (ft/min), the spindle's rpm."""
 
     operation: str
@@ -94,8 +93,7 @@ def growth(row: Row, diameter: float, rise: float) -> float:
     return diameter * row.number("expansion") * 1e-6 * rise
 
 
-@dataclass(frozen=True)
-class Taper:
+class Taper(NamedTuple):
     """A Morse-type self-holding taper: number, diameter at the large end (mm), half angle (degrees)."""
 
     number: int

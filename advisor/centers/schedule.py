@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import ceil, sqrt
+from typing import NamedTuple
 
 from advisor.centers.wording import length, place
 from advisor.physics.center import Setting, ToothedCenter, half_chord
@@ -13,8 +13,7 @@ CLEARANCE = 1.0
 """Air between cutter and stock before the first nibble, mm (common practice, no source)."""
 
 
-@dataclass(frozen=True)
-class Move:
+class Move(NamedTuple):
     """One line of the table: what is done, and where the readout stands when it is done (mm, None: not moved)."""
 
     setting: str

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from math import ceil, radians
+from typing import NamedTuple
 
 from advisor.centers.wording import small_step
 from advisor.physics.center import Setting, ToothedCenter, land, tip_angle, tip_drop
@@ -17,8 +17,7 @@ INDEX_ERROR = 0.05
 Change = Callable[[ToothedCenter], ToothedCenter]
 
 
-@dataclass(frozen=True)
-class Effect:
+class Effect(NamedTuple):
     """One error made while everything else stays as set: what comes out at the place where the land is set."""
 
     what: str
@@ -53,13 +52,13 @@ def _moved(y: float = 0.0, z: float = 0.0, index: float = 0.0) -> Change:
         *first, last = center.settings
         moved = [s._replace(z=s.z + z) for s in first]
         wrong = Setting(last.y + y, last.z + z, last.turn + index)
-        return replace(center, settings=(*moved, wrong))
+        return center._replace(settings=(*moved, wrong))
 
     return change
 
 
 def _deeper(by: float) -> Change:
-    return lambda center: replace(center, depth=center.depth + by)
+    return lambda center: center._replace(depth=center.depth + by)
 
 
 def _larger_cutter(by: float, touched_off: bool) -> Change:
@@ -68,7 +67,7 @@ def _larger_cutter(by: float, touched_off: bool) -> Change:
     def change(center: ToothedCenter) -> ToothedCenter:
         shift = by / 2 if touched_off else 0.0
         settings = tuple(s._replace(y=s.y + shift) for s in center.settings)
-        return replace(center, cutter=center.cutter + by, settings=settings)
+        return center._replace(cutter=center.cutter + by, settings=settings)
 
     return change
 

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
+from typing import NamedTuple
 
 FOLDER = Path(__file__).parent
 
@@ -21,8 +22,7 @@ class TableError(Exception):
     """A table does not fit its declaration. The message names file, line, column, the cell and what is accepted."""
 
 
-@dataclass(frozen=True)
-class Text:
+class Text(NamedTuple):
     """A column of words. `one_of` closes the list of words; an optional cell may stand empty."""
 
     name: str
@@ -35,8 +35,7 @@ class Text:
         return cell
 
 
-@dataclass(frozen=True)
-class Number:
+class Number(NamedTuple):
     """A column of finite numbers between `low` and `high`, both included; an optional cell may stand empty."""
 
     name: str
@@ -129,8 +128,7 @@ def _checked(table: Table, reader: Iterator[list[str]]) -> Iterator[Row]:
             try:
                 cells[column.name] = _value(column, text)
             except ValueError as fault:
-                raise TableError(
-                    f"{table.file}, row {line}: column {column.name} holds {text!r}, {fault}") from None
+                raise TableError(f"{table.file}, row {line}: column {column.name} holds {text!r}, {fault}") from None
         key = tuple([cells[name] for name in table.key])
         if key in seen:
             raise TableError(f"{table.file}, row {line}: {key} stands in row {seen[key]} already")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.drawing.shapes import TEXT_HEIGHT, Arc, Circle, Fill, Line, Point, Shape, Text, View
 
@@ -24,8 +24,7 @@ JUSTIFY = {"start": 0, "middle": 1, "end": 2}
 PLAIN = {"°": "%%d", "±": "%%p", "⌀": "%%c", "·": "*", "²": "2", "³": "3", "×": "x"}
 
 
-@dataclass(frozen=True)
-class Laid:
+class Laid(NamedTuple):
     """A view in the drawing: where its model origin comes to lie (mm)."""
 
     view: View

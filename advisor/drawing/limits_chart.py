@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
-from advisor.drawing.shapes import Fill, Line, Text, View
-from advisor.drawing.svg import Placed, write_svg
+from advisor.drawing.shapes import TEXT_HEIGHT, Fill, Line, Text, View, text_width
+from advisor.drawing.svg import Picture, Placed
 
 WIDTH = 230.0
-LEFT, RIGHT = 42.0, 172.0  # of the axis; names stand before it, numbers after the bars
+NAMES, NUMBERS = 42.0, 58.0  # names stand before the axis, numbers after the bars
+NARROW, NAMES_NARROW, NUMBERS_NARROW = 150.0, 33.0, 28.0  # without grades, on a page narrower than this
 TOP, ROW, THICK, FOOT = 22.0, 8.0, 4.6, 16.0
 TICKS = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000, 20000, 50000, 100000)
 NEAREST_TICKS = 1.05  # the first and last tick lie at least so far beyond what is drawn
@@ -34,37 +36,67 @@ def limits_chart(limits: Sequence[Mapping[str, Any]], title: str, start: float |
 
     Bars and axis in rpm, logarithmic; numbers are rounded down. Raises ValueError without any limit.
     """
+    return limits_picture(limits, title, start).document()
+
+
+@dataclass(frozen=True)
+class _Axis:
+    """A logarithmic axis from `low` to `high` rpm over page mm."""
+
+    low: float
+    high: float
+    left: float
+    right: float
+
+    def at(self, rpm: float) -> float:
+        share = math.log10(max(rpm, 1e-9) / self.low) / math.log10(self.high / self.low)
+        return self.left + (self.right - self.left) * min(max(share, 0.0), 1.0)
+
+    def ticks(self) -> list[int]:
+        """Ticks whose numbers do not touch, both ends among them."""
+        found = [tick for tick in TICKS if self.low <= tick <= self.high]
+        kept = found[:1]
+        for tick in [*found[1:-1], found[-1]]:
+            if self.at(tick) - self.at(kept[-1]) > text_width(f"{tick}0", TEXT_HEIGHT):
+                kept.append(tick)
+        return kept
+
+
+def limits_picture(
+    limits: Sequence[Mapping[str, Any]], title: str, start: float | None = None, width: float = WIDTH, head: bool = True
+) -> Picture:
+    """The chart as a picture of this width; without `head` its title is left to the page it stands on."""
     if not limits:
         raise ValueError("a chart needs one limit at least")
     rows = sorted(limits, key=lambda limit: float(limit["rpm"]))
     marks = [float(limit["rpm"]) for limit in rows] + ([start] if start else [])
     low, high = _axis(marks)
-    span = math.log10(high / low)
-
-    def at(rpm: float) -> float:
-        return LEFT + (RIGHT - LEFT) * min(max(math.log10(max(rpm, 1e-9) / low) / span, 0.0), 1.0)
-
-    bottom = TOP + ROW * len(rows)
+    wide = width >= NARROW
+    axis = _Axis(low, high, NAMES if wide else NAMES_NARROW, width - (NUMBERS if wide else NUMBERS_NARROW))
+    top = TOP if head else TOP - 14.0
+    bottom = top + ROW * len(rows)
     view = View("limits on the spindle speed, rpm", 1.0)
-    for tick in TICKS:
-        if low <= tick <= high:
-            view.add(Line((at(tick), -TOP), (at(tick), -bottom), "thin"))
-            view.add(Text((at(tick), -bottom - 5), str(tick)))
+    for tick in axis.ticks():
+        view.add(Line((axis.at(tick), -top), (axis.at(tick), -bottom), "thin"))
+        view.add(Text((axis.at(tick), -bottom - 5), str(tick)))
     for place, row in enumerate(rows):
-        _bar(view, row, TOP + ROW * place, at(float(row["rpm"])), place == 0)
+        _bar(view, row, top + ROW * place, axis, place == 0, wide)
     if start:
-        view.add(Line((at(start), -TOP + 2), (at(start), -bottom), "hidden"))
-        view.add(Text((at(start), -TOP + 3), f"start {_down(start)}"))
-    notes = [Text((LEFT, 10.0), title, "start", True), Text((LEFT, bottom + 11), "rpm, logarithmic", "start")]
-    return write_svg(title, [Placed(view, (0.0, 0.0))], notes, WIDTH, bottom + FOOT)
+        view.add(Line((axis.at(start), -top + 2), (axis.at(start), -bottom), "hidden"))
+        view.add(Text((axis.at(start), -top + 3), f"start {_down(start)}"))
+    notes = [Text((axis.left if wide else 0.0, bottom + 11), "rpm, logarithmic", "start")]
+    if head:
+        notes.insert(0, Text((axis.left, 10.0), title, "start", True))
+    return Picture(title, (Placed(view, (0.0, 0.0)),), tuple(notes), width, bottom + FOOT - (0 if head else 3))
 
 
-def _bar(view: View, row: Mapping[str, Any], top: float, end: float, governs: bool) -> None:
+def _bar(view: View, row: Mapping[str, Any], top: float, axis: _Axis, governs: bool, wide: bool) -> None:
     upper, lower = -(top + (ROW - THICK) / 2), -(top + (ROW + THICK) / 2)
-    reach = max(end, LEFT + 1.0)
-    corners = ((LEFT, upper), (reach, upper), (reach, lower), (LEFT, lower))
+    reach = max(axis.at(float(row["rpm"])), axis.left + 1.0)
+    corners = ((axis.left, upper), (reach, upper), (reach, lower), (axis.left, lower))
     view.add(Fill(corners, "land" if governs else "steel"))
     level = -(top + ROW / 2) - 1.1
     decides = ", decides" if governs else ""
-    view.add(Text((LEFT - 2, level), str(row["name"]), "end", governs))
-    view.add(Text((reach + 2, level), f"{_down(float(row['rpm']))}{decides} ({row['grade']})", "start", governs))
+    grade = f" ({row['grade']})" if wide else ""
+    view.add(Text((axis.left - 2, level), str(row["name"]), "end", governs))
+    view.add(Text((reach + 2, level), f"{_down(float(row['rpm']))}{decides}{grade}", "start", governs))

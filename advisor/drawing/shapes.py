@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from math import cos, hypot, radians, sin
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Point = tuple[float, float]
 Pen = Literal["edge", "thin", "hidden", "center", "cutter"]
@@ -19,22 +19,19 @@ TEXT_HEIGHT = 3.2
 """Height of lettering on the page, mm."""
 
 
-@dataclass(frozen=True)
-class Line:
+class Line(NamedTuple):
     start: Point
     end: Point
     pen: Pen = "edge"
 
 
-@dataclass(frozen=True)
-class Circle:
+class Circle(NamedTuple):
     center: Point
     radius: float
     pen: Pen = "edge"
 
 
-@dataclass(frozen=True)
-class Arc:
+class Arc(NamedTuple):
     """Counter-clockwise from one angle to another, degrees."""
 
     center: Point
@@ -51,24 +48,21 @@ class Arc:
         return [(x + self.radius * cos(a), y + self.radius * sin(a)) for a in angles]
 
 
-@dataclass(frozen=True)
-class Fill:
+class Fill(NamedTuple):
     """A filled area without an outline. DXF leaves it out: R12 has no solid fill worth having."""
 
     points: tuple[Point, ...]
     tone: Tone
 
 
-@dataclass(frozen=True)
-class Text:
+class Text(NamedTuple):
     at: Point
     text: str
     anchor: Anchor = "middle"
     bold: bool = False
 
 
-@dataclass(frozen=True)
-class Dimension:
+class Dimension(NamedTuple):
     """A measured distance: extension lines from both points to a line `offset` page mm away (left of start-to-end)."""
 
     start: Point
@@ -77,8 +71,7 @@ class Dimension:
     text: str
 
 
-@dataclass(frozen=True)
-class Leader:
+class Leader(NamedTuple):
     """A note with an arrow that points at something."""
 
     tip: Point

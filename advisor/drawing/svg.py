@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 from xml.sax.saxutils import escape, quoteattr
 
 from advisor.drawing.shapes import TEXT_HEIGHT, Arc, Circle, Fill, Line, Point, Shape, Text, View
@@ -18,8 +18,7 @@ PENS = {
 TONES = {"steel": "#d9d9d9", "back": "#ececec", "land": "#4d4d4d", "paper": "#fff"}
 
 
-@dataclass(frozen=True)
-class Placed:
+class Placed(NamedTuple):
     """A view on the page: the page point (mm, from the top left) where its model origin comes to lie."""
 
     view: View
@@ -31,23 +30,43 @@ class Placed:
         return f"{self.origin[0] + point[0] * scale:.4f},{self.origin[1] - point[1] * scale:.4f}"
 
 
+class Picture(NamedTuple):
+    """Views and lettering on a page of so many mm, and what they show in words; all lettering is escaped."""
+
+    title: str
+    placed: tuple[Placed, ...]
+    notes: tuple[Text, ...]
+    width: float
+    height: float
+
+    def element(self, at: Point | None = None, zoom: float = 1.0) -> str:
+        """The `svg` element; `at` is where its top left corner comes to lie inside another one."""
+        corner = f"x='{at[0]:g}' y='{at[1]:g}' " if at is not None else ""
+        unit = "mm" if at is None else ""
+        parts = [
+            f"<svg xmlns='http://www.w3.org/2000/svg' {corner}width='{self.width * zoom:g}{unit}' "
+            f"height='{self.height * zoom:g}{unit}' viewBox='0 0 {self.width:g} {self.height:g}' "
+            f"role='img' aria-label={quoteattr(self.title)}>",
+            f"<title>{escape(self.title)}</title>",
+            f"<rect width='{self.width:g}' height='{self.height:g}' fill='#fff'/>",
+            "<g fill='none' stroke-linecap='round' stroke-linejoin='round' "
+            f"font-family='Helvetica, Arial, sans-serif' font-size='{TEXT_HEIGHT}'>",
+        ]
+        for item in self.placed:
+            parts.append(f"<g aria-label={quoteattr(item.view.title)}>")
+            parts += [_shape(item, shape) for shape in item.view.plain()]
+            parts.append("</g>")
+        parts += [_text(f"{note.at[0]:.3f},{note.at[1]:.3f}", note) for note in self.notes]
+        return "\n".join([*parts, "</g>", "</svg>"])
+
+    def document(self) -> str:
+        """A whole SVG file."""
+        return f"<?xml version='1.0' encoding='UTF-8'?>\n{self.element()}\n"
+
+
 def write_svg(title: str, placed: Sequence[Placed], notes: Sequence[Text], width: float, height: float) -> str:
     """The whole page as SVG text; `notes` are placed in page mm from the top left. All lettering is escaped."""
-    parts = [
-        "<?xml version='1.0' encoding='UTF-8'?>",
-        f"<svg xmlns='http://www.w3.org/2000/svg' width='{width:g}mm' height='{height:g}mm' "
-        f"viewBox='0 0 {width:g} {height:g}' role='img' aria-label={quoteattr(title)}>",
-        f"<title>{escape(title)}</title>",
-        f"<rect width='{width:g}' height='{height:g}' fill='#fff'/>",
-        "<g fill='none' stroke-linecap='round' stroke-linejoin='round' "
-        f"font-family='Helvetica, Arial, sans-serif' font-size='{TEXT_HEIGHT}'>",
-    ]
-    for item in placed:
-        parts.append(f"<g aria-label={quoteattr(item.view.title)}>")
-        parts += [_shape(item, shape) for shape in item.view.plain()]
-        parts.append("</g>")
-    parts += [_text(f"{note.at[0]:.3f},{note.at[1]:.3f}", note) for note in notes]
-    return "\n".join([*parts, "</g>", "</svg>", ""])
+    return Picture(title, tuple(placed), tuple(notes), width, height).document()
 
 
 def _shape(item: Placed, shape: Shape) -> str:

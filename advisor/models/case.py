@@ -290,6 +290,8 @@ class Chuck(Section):
     grip: Force | None = said("force with which all jaws together grip")
     jaw_depth: Size | None = said("depth of the jaws that can grip")
     jaw_circle: Size | None = said("diameter at which the jaws close to a true circle")
+    jaw_smallest: Size | None = said("smallest diameter the jaws close on from outside")
+    jaw_largest: Size | None = said("largest diameter the jaws close on from outside, at their travel mark")
 
 
 class SlipTest(Section):

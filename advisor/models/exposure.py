@@ -6,8 +6,8 @@ a home shop is outside most of the rules. Ask the agency for the edition in forc
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Number, Table, Text, load
 
@@ -30,8 +30,7 @@ LIMITS = Table(
 )
 
 
-@dataclass(frozen=True)
-class ExposureLimit:
+class ExposureLimit(NamedTuple):
     """One limit: value and unit over the averaging time; `read` says whether a copy was read or it is remembered."""
 
     id: str

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import cache
 from inspect import get_annotations
-from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin
+from typing import Annotated, Any, Literal, NamedTuple, TypeVar, Union, get_args, get_origin
 
 from annotated_types import BaseMetadata, Ge, GroupedMetadata, Le, Len
 from pydantic import BaseModel
@@ -62,8 +62,7 @@ class Shape(Enum):
     SECTION = "section"
 
 
-@dataclass(frozen=True)
-class Spec:
+class Spec(NamedTuple):
     """How a field is written, with what belongs to its shape."""
 
     shape: Shape

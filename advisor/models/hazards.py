@@ -5,8 +5,8 @@ The list is a flag, never a dose, and a wood that is not on it has not been clea
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Row, Table, Text, load
 
@@ -57,8 +57,7 @@ FACTS = Table("wood_dust_facts.csv", (Text("id"), Text("text"), Text("source")),
 WIDE_FAMILY = "Fabaceae"
 
 
-@dataclass(frozen=True)
-class Hazard:
+class Hazard(NamedTuple):
     """What is reported of one wood; `potency` is the chart's plus signs, empty where it has none."""
 
     id: str
@@ -90,8 +89,7 @@ class Hazard:
         return self.tier in ("T3", "T4") or bool({"sensitizer", "poison", "heart-poison"} & set(self.effects))
 
 
-@dataclass(frozen=True)
-class CrossReaction:
+class CrossReaction(NamedTuple):
     """Why a reaction to one wood says something of another: the same wood, its genus, a family or a shared allergen."""
 
     reacted: str

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from advisor.models import hazards
 from advisor.models import material as materials
@@ -24,8 +23,7 @@ FIRST_QUESTION = {
 }
 
 
-@dataclass(frozen=True)
-class Named:
+class Named(NamedTuple):
     """One name of the case.
 
     `woods` are the names under which its dust is looked up; `records` is the one outside wood that governs, the most

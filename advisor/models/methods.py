@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Row, Table, Text, load
 
@@ -12,8 +12,7 @@ FAMILIES = ("between-centers", "screwed", "jawed", "fit-glue-suction", "clamped"
 TAIL_WORDS = ("needed", "optional", "none")
 
 
-@dataclass(frozen=True)
-class HoldingMethod:
+class HoldingMethod(NamedTuple):
     """One way of holding, in the trade's words; `tail` tells what part the tailstock plays."""
 
     id: str

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Table, Text, load
 
@@ -23,8 +23,7 @@ QUESTIONS = Table(
 _MATERIAL = "material:"
 
 
-@dataclass(frozen=True)
-class Answer:
+class Answer(NamedTuple):
     """One answer to a question, what follows from it, and the id of the next step."""
 
     text: str
@@ -32,8 +31,7 @@ class Answer:
     advice: str
 
 
-@dataclass(frozen=True)
-class Question:
+class Question(NamedTuple):
     """A question with its answers."""
 
     id: str
@@ -41,8 +39,7 @@ class Question:
     answers: tuple[Answer, ...]
 
 
-@dataclass(frozen=True)
-class End:
+class End(NamedTuple):
     """Where the path stops: what to do, and the material's id to go on with, empty when it stays unknown."""
 
     id: str

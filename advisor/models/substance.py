@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from advisor.figure import Spread
@@ -107,8 +106,7 @@ class Band(NamedTuple):
     high: float
 
 
-@dataclass(frozen=True)
-class Value:
+class Value(NamedTuple):
     """One number of one material with its unit and its source key."""
 
     spread: Spread
@@ -122,8 +120,7 @@ class Value:
         return Band(self.spread.low, self.spread.high)
 
 
-@dataclass(frozen=True)
-class LookAlike:
+class LookAlike(NamedTuple):
     """Another material easily taken for this one, and how to tell them apart without burning or sniffing."""
 
     other: str
@@ -131,8 +128,7 @@ class LookAlike:
     source: str
 
 
-@dataclass(frozen=True)
-class Material:
+class Material(NamedTuple):
     """One material, or one condition of wood, as the trade knows it."""
 
     id: str

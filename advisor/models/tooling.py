@@ -6,8 +6,8 @@ speed, take the highest as the upper limit, and keep the edge sharp and polished
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Number, Row, Table, Text, load
 from advisor.models.substance import Band
@@ -68,8 +68,7 @@ HAND_TOOLS = Table(
 )
 
 
-@dataclass(frozen=True)
-class ToolpostRow:
+class ToolpostRow(NamedTuple):
     """A fixed tool for a material by one table: angles in degrees, speeds in m/min, nose and feeds in mm."""
 
     group: str
@@ -87,8 +86,7 @@ class ToolpostRow:
     source: str
 
 
-@dataclass(frozen=True)
-class HandTool:
+class HandTool(NamedTuple):
     """A tool held by hand; the bevel is the included angle in degrees, None where it comes as an insert."""
 
     id: str

@@ -8,7 +8,6 @@ it stands for the low end and for the mean, without a further factor.
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache
 from typing import Literal, NamedTuple
 
@@ -26,8 +25,7 @@ VOLUME_CHANGE = 0.265  # swelling per unit of green gravity, Wood Handbook, from
 RowName = Literal["dry", "green"]
 
 
-@dataclass(frozen=True)
-class Origin:
+class Origin(NamedTuple):
     """Where a property is from. kind: table, kin (nearest relative), fit, worst (of several woods), constant."""
 
     kind: str
@@ -102,8 +100,10 @@ def carried_gravity(green: float, dry: float | None, moisture: float) -> float:
 def gravity_ends(species_id: str, moisture: float) -> tuple[float, float]:
     """Lowest and highest printing of the specific gravity, carried to a moisture in percent."""
     green, dry = printed_gravity(species_id, "green"), printed_gravity(species_id, "dry")
-    return (carried_gravity(min(green), min(dry, default=None), moisture),
-            carried_gravity(max(green), max(dry, default=None), moisture))
+    return (
+        carried_gravity(min(green), min(dry, default=None), moisture),
+        carried_gravity(max(green), max(dry, default=None), moisture),
+    )
 
 
 @cache
@@ -117,8 +117,9 @@ def cell(species_id: str, row: RowName, name: str) -> Cell:
     kin = _by_key(wood_tables.TENSION_SUPPLEMENT).get((species_id, row)) if name == "tension_perpendicular" else None
     if kin:
         text = f"{row} value of the nearest relative, {kin.text('relative')} ({kin.text('source')})"
-        return Cell(scattered((kin.number("tension_perpendicular_MPa"),), name),
-                    Origin("kin", "wood-handbook-5-3", text))
+        return Cell(
+            scattered((kin.number("tension_perpendicular_MPa"),), name), Origin("kin", "wood-handbook-5-3", text)
+        )
     return _fitted(species_id, row, name)
 
 
@@ -157,9 +158,12 @@ def shrinkage(species_id: str, name: str) -> tuple[float, Origin]:
     if row and value is not None:
         return value, Origin("table", "wood-handbook-4-3", row.text("source"))
     gravity = gravity_ends(species_id, FIBER_SATURATION)[1]
-    upper = max(fit.number("factor") * gravity ** fit.number("exponent")
-                * math.exp(FIVE_PERCENT_QUANTILE * fit.number("scatter"))
-                for fit in _fit_rows(species_id, "green", name))
+    upper = max(
+        fit.number("factor")
+        * gravity ** fit.number("exponent")
+        * math.exp(FIVE_PERCENT_QUANTILE * fit.number("scatter"))
+        for fit in _fit_rows(species_id, "green", name)
+    )
     text = f"no cell; power law of gravity {gravity:.2f} fitted to the table, upper 5 %"
     return upper, Origin("fit", "wood-fits", text)
 

@@ -2,7 +2,6 @@
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -39,8 +38,7 @@ STRENGTHS = ("crushing", "perpendicular", "shear", "bending", "modulus", "hardne
 FILLED_KINDS = ("kin", "fit")
 
 
-@dataclass(frozen=True)
-class WoodProperties:
+class WoodProperties(NamedTuple):
     """What holds and turns a wood at one moisture.
 
     gravity: oven-dry mass over volume at 12 %; density at the moisture, kg/m3; density12, kg/m3, the largest mean at
@@ -103,8 +101,11 @@ def accepted_moisture(moisture: float | str) -> float | str:
 def read_moisture(step: float | str, dry: float, crossing: float) -> Moisture:
     """A moisture against the dry row's own moisture and the one from which wood counts as green."""
     if isinstance(step, str):
-        return Moisture(dry, "dry", dry, crossing) if step in DRY_WORDS else Moisture(
-            GREEN_MOISTURE, "green", dry, crossing)
+        return (
+            Moisture(dry, "dry", dry, crossing)
+            if step in DRY_WORDS
+            else Moisture(GREEN_MOISTURE, "green", dry, crossing)
+        )
     return Moisture(step, "green" if step >= crossing else "dry" if step == dry else "", dry, crossing)
 
 
@@ -115,22 +116,39 @@ def of_species(wood: Wood, step: float | str) -> WoodProperties:
     at = read_moisture(step, dry_moisture(species), intersection(species))
     cells = {name: along(cell(species, "dry", name), cell(species, "green", name), at) for name in STRENGTHS}
     cells["tension_perpendicular"] = across(
-        cell(species, "dry", "tension_perpendicular"), cell(species, "green", "tension_perpendicular"), at)
+        cell(species, "dry", "tension_perpendicular"), cell(species, "green", "tension_perpendicular"), at
+    )
     cells["modulus_perpendicular"] = _modulus_perpendicular(species, cells["modulus"].spread)
     radial, radial_origin = shrinkage(species, "shrinkage_radial")
     tangential, tangential_origin = shrinkage(species, "shrinkage_tangential")
     weight = weigh(gravity_ends(species, at.percent), gravity_ends(species, DRY_MOISTURE), at.percent)
     origins = {name: found.origin for name, found in cells.items()} | {
         "gravity": _gravity_origin(species),
-        "shrinkage_radial": radial_origin, "shrinkage_tangential": tangential_origin}
+        "shrinkage_radial": radial_origin,
+        "shrinkage_tangential": tangential_origin,
+    }
     return WoodProperties(
-        name=wood.label, group=wood.group, gravity=weight.gravity, density=weight.density, density12=weight.density12,
-        moisture_percent=at.percent, green=at.row == "green", fracture_energy=weight.fracture_energy,
-        crushing=cells["crushing"].spread, perpendicular=cells["perpendicular"].spread, shear=cells["shear"].spread,
-        tension_perpendicular=cells["tension_perpendicular"].spread, bending=cells["bending"].spread,
-        modulus=cells["modulus"].spread, modulus_perpendicular=cells["modulus_perpendicular"].spread,
-        shrinkage_radial=radial, shrinkage_tangential=tangential, hardness=cells["hardness"].spread,
-        origins=origins, filled=tuple(name for name, origin in origins.items() if origin.kind in FILLED_KINDS))
+        name=wood.label,
+        group=wood.group,
+        gravity=weight.gravity,
+        density=weight.density,
+        density12=weight.density12,
+        moisture_percent=at.percent,
+        green=at.row == "green",
+        fracture_energy=weight.fracture_energy,
+        crushing=cells["crushing"].spread,
+        perpendicular=cells["perpendicular"].spread,
+        shear=cells["shear"].spread,
+        tension_perpendicular=cells["tension_perpendicular"].spread,
+        bending=cells["bending"].spread,
+        modulus=cells["modulus"].spread,
+        modulus_perpendicular=cells["modulus_perpendicular"].spread,
+        shrinkage_radial=radial,
+        shrinkage_tangential=tangential,
+        hardness=cells["hardness"].spread,
+        origins=origins,
+        filled=tuple(name for name, origin in origins.items() if origin.kind in FILLED_KINDS),
+    )
 
 
 def weigh(ends: tuple[float, float], ends12: tuple[float, float], moisture: float) -> Weight:
@@ -143,8 +161,11 @@ def weigh(ends: tuple[float, float], ends12: tuple[float, float], moisture: floa
     gravity = Spread(lower_value(mean=ends12[0], variation=scatter), ends12[0], upper_value(ends12[1], scatter))
     dry_weight = 1000 * (1 + DRY_MOISTURE / 100)
     heaviest = 1000 * (1 + moisture / 100)
-    density = Spread(lower_value(mean=ends[0], variation=scatter) * heaviest, ends[1] * heaviest,
-                     upper_value(ends[1], scatter) * heaviest)
+    density = Spread(
+        lower_value(mean=ends[0], variation=scatter) * heaviest,
+        ends[1] * heaviest,
+        upper_value(ends[1], scatter) * heaviest,
+    )
     if moisture > DRY_MOISTURE:
         dry = (gravity.low * dry_weight, ends12[1] * dry_weight, gravity.high * dry_weight)
         density = Spread(*(min(wet, max(GREEN_DENSITY_CAP, own)) for wet, own in zip(density, dry, strict=True)))
@@ -167,8 +188,10 @@ def along(dry: Cell, green: Cell, at: Moisture) -> Cell:
         return dry
     if at.row == "green":
         return green
-    return Cell(Spread(*(_by_moisture(d, g, at) for d, g in zip(dry.spread, green.spread, strict=True))),
-                _joined(dry.origin, green.origin, f"moisture relation at {at.percent:g} %"))
+    return Cell(
+        Spread(*(_by_moisture(d, g, at) for d, g in zip(dry.spread, green.spread, strict=True))),
+        _joined(dry.origin, green.origin, f"moisture relation at {at.percent:g} %"),
+    )
 
 
 def _by_moisture(dry: float, green: float, at: Moisture) -> float:
@@ -176,7 +199,8 @@ def _by_moisture(dry: float, green: float, at: Moisture) -> float:
     # it serves modulus and hardness, which are no MPa, as well.
     ratio12 = (dry / green) ** ((at.intersection - DRY_MOISTURE) / (at.intersection - at.dry))
     return green * moisture_strength(
-        dry=ratio12, green=1.0, moisture=max(at.percent, DRIEST_MOISTURE), intersection=at.intersection)
+        dry=ratio12, green=1.0, moisture=max(at.percent, DRIEST_MOISTURE), intersection=at.intersection
+    )
 
 
 def across(dry: Cell, green: Cell, at: Moisture) -> Cell:
@@ -207,8 +231,10 @@ def _modulus_perpendicular(species_id: str, along: Spread) -> Cell:
         return Cell(SPLIT_MODULUS_PERPENDICULAR, Origin("constant", "split-model", text))
     middle = sum(ratios) / 2
     text = "elastic ratios near 12 %, tangential and radial, times the modulus"
-    return Cell(Spread(min(ratios) * along.low, middle * along.typical, max(ratios) * along.high),
-                Origin("table", "wood-handbook-5-1", text))
+    return Cell(
+        Spread(min(ratios) * along.low, middle * along.typical, max(ratios) * along.high),
+        Origin("table", "wood-handbook-5-1", text),
+    )
 
 
 def _gravity_origin(species_id: str) -> Origin:

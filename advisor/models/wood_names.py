@@ -3,7 +3,6 @@
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Literal, NamedTuple
 
@@ -13,19 +12,73 @@ from advisor.data.tables import load
 Kind = Literal["one", "several", "unknown", "none"]
 
 # Said of a piece, not of a species: dropped when the name as written is not known.
-QUALIFIERS = frozenset((
-    "wood", "timber", "lumber", "log", "board", "blank", "block", "bowl", "spindle", "billet", "burl", "burr",
-    "crotch", "curly", "figured", "quilted", "flame", "fiddleback", "tiger", "birdseye", "bird", "birds", "s",
-    "eye", "spalted", "ambrosia", "highly", "wormy", "knotty", "old", "young", "growth", "air", "kiln", "dry",
-    "dried", "wet", "green", "seasoned", "fresh", "rough", "sawn", "clear", "heart", "heartwood", "sap", "sapwood",
-    "quartersawn", "reclaimed", "solid", "spp", "sp", "species", "the", "a", "of", "from"))
+QUALIFIERS = frozenset(
+    (
+        "wood",
+        "timber",
+        "lumber",
+        "log",
+        "board",
+        "blank",
+        "block",
+        "bowl",
+        "spindle",
+        "billet",
+        "burl",
+        "burr",
+        "crotch",
+        "curly",
+        "figured",
+        "quilted",
+        "flame",
+        "fiddleback",
+        "tiger",
+        "birdseye",
+        "bird",
+        "birds",
+        "s",
+        "eye",
+        "spalted",
+        "ambrosia",
+        "highly",
+        "wormy",
+        "knotty",
+        "old",
+        "young",
+        "growth",
+        "air",
+        "kiln",
+        "dry",
+        "dried",
+        "wet",
+        "green",
+        "seasoned",
+        "fresh",
+        "rough",
+        "sawn",
+        "clear",
+        "heart",
+        "heartwood",
+        "sap",
+        "sapwood",
+        "quartersawn",
+        "reclaimed",
+        "solid",
+        "spp",
+        "sp",
+        "species",
+        "the",
+        "a",
+        "of",
+        "from",
+    )
+)
 WORD = re.compile(r"[a-z0-9]+")
 LONGEST_NAME = 80
 CLOSENESS = 0.8
 
 
-@dataclass(frozen=True)
-class Wood:
+class Wood(NamedTuple):
     """One species of the strength table. `aliases` are its label in the table and its trade names."""
 
     species_id: str
@@ -36,8 +89,7 @@ class Wood:
     aliases: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class Resolution:
+class Resolution(NamedTuple):
     """What a name can mean.
 
     kind: `one` wood; `several` (the worst of them stands in for every property); `unknown`: a wood, but not which, or
@@ -72,15 +124,32 @@ def woods() -> dict[str, Wood]:
     for row in load(wood_tables.NAMES):
         if row.text("kind") == "trade":
             aliases.setdefault(row.text("species_id"), []).append(row.text("name"))
-    return {(key := row.text("species_id")): Wood(key, row.text("title"), row.text("botanical"), row.text("group"),
-                                                  row.text("origin"), (row.text("label"), *aliases.get(key, ())))
-            for row in load(wood_tables.SPECIES)}
+    return {
+        (key := row.text("species_id")): Wood(
+            key,
+            row.text("title"),
+            row.text("botanical"),
+            row.text("group"),
+            row.text("origin"),
+            (row.text("label"), *aliases.get(key, ())),
+        )
+        for row in load(wood_tables.SPECIES)
+    }
 
 
 def list_species() -> list[dict[str, str | list[str]]]:
     """Every species as a plain record: name, title, botanical, group, origin, also."""
-    return [{"name": wood.species_id, "title": wood.label, "botanical": wood.botanical, "group": wood.group,
-             "origin": wood.origin, "also": list(wood.aliases)} for wood in woods().values()]
+    return [
+        {
+            "name": wood.species_id,
+            "title": wood.label,
+            "botanical": wood.botanical,
+            "group": wood.group,
+            "origin": wood.origin,
+            "also": list(wood.aliases),
+        }
+        for wood in woods().values()
+    ]
 
 
 @lru_cache(maxsize=1024)

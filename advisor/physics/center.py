@@ -17,7 +17,6 @@ Source: derived from the process (geometry of the sweep).
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from itertools import pairwise
 from math import acos, asin, atan2, cos, degrees, hypot, pi, radians, sin, sqrt
 from typing import NamedTuple
@@ -40,8 +39,7 @@ class Setting(NamedTuple):
     turn: float = 0.0
 
 
-@dataclass(frozen=True)
-class ToothedCenter:
+class ToothedCenter(NamedTuple):
     """A center as cut: blank, cutter, depth and the settings. The first setting makes the driving faces."""
 
     diameter: float

@@ -10,8 +10,7 @@ from advisor.reading.problems import Place
 DEEPEST = 12  # a case goes four deep
 
 
-@dataclass(frozen=True)
-class Scalar:
+class Scalar(NamedTuple):
     """One value as it was written; None where nothing was."""
 
     text: str | None

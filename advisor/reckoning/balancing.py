@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from advisor.physics import balance
@@ -33,8 +32,7 @@ class Move(NamedTuple):
     swing: float | None
 
 
-@dataclass(frozen=True)
-class Counterweight:
+class Counterweight(NamedTuple):
     """Weight in g at `radius` mm, opposite the heavy side; its pull in N at `rpm`, and what its fixing must hold."""
 
     grams: float
@@ -47,8 +45,7 @@ class Counterweight:
     couple_left: float
 
 
-@dataclass(frozen=True)
-class Balance:
+class Balance(NamedTuple):
     """Mass kg, offset mm, static part mm and couple kg·mm² of two ends; the moves and the weight to balance it."""
 
     mass: float

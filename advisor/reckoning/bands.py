@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from advisor.data.tables import Number, Table, Text, load
 from advisor.situation import Situation
@@ -12,8 +12,7 @@ FULL_BAND = 9000.0  # inch·rpm, never advised beyond
 SAWN_ROUND = frozenset({"disc", "octagon", "round"})
 
 
-@dataclass(frozen=True)
-class Band:
+class Band(NamedTuple):
     """Inch times rpm that the rim may reach, and what sets it."""
 
     value: float

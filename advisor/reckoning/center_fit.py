@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -25,8 +24,7 @@ SMALLEST_DRIVE_MM = 6.0
 TAIL_KINDS: tuple[TailKind, ...] = ("live-point", "live-cup", "live-cone", "live-pad", "dead-point", "dead-cup")
 
 
-@dataclass(frozen=True)
-class DriveFit:
+class DriveFit(NamedTuple):
     """The driven end, mm: `near` is the smallest finished diameter there, `least` how thin it may be turned within
     `reach` of the end; `small` is a drive that stays under the finished size, and `small_carries` whether it does the
     work (None where nothing has to shrink)."""
@@ -48,8 +46,7 @@ class TailOption(NamedTuple):
     light_share: float
 
 
-@dataclass(frozen=True)
-class TailFit:
+class TailFit(NamedTuple):
     """The tail end, mm: `near` as above, `width` of the center where it stands in the wood, `reach` the tool stops
     short of; `opening` share of the thrust that opens the end; `heat` W of a dead center at the starting speed."""
 
@@ -90,8 +87,7 @@ def resized(drive: Drive, outer: float, end: float) -> Drive:
     """The same kind of drive with another outside diameter, mm."""
     inner = INNER_SHARE[drive.kind] * outer
     reach = min(outer, end)
-    return replace(
-        drive,
+    return drive._replace(
         outer=outer,
         inner=inner,
         mean_radius=(reach + min(inner, reach)) / 4,
@@ -123,7 +119,7 @@ def with_tail(situation: Situation, kind: TailKind) -> Situation:
 
     case = situation.case
     hold = case.hold.model_copy(update={"tail": Tail.model_construct(kind=kind, rating=_rating(situation))})
-    return replace(situation, case=case.model_copy(update={"hold": hold}))
+    return situation._replace(case=case.model_copy(update={"hold": hold}))
 
 
 def _rating(situation: Situation) -> float | None:
@@ -135,7 +131,7 @@ def tail_fit(situation: Situation, window: Thrust) -> TailFit:
     """How the tail center sits in its end, and what each other kind would allow. Source: the model of thrust."""
     center, need = window.center, window.light or window.full
     thrust = min(need.to_set, window.allowed.value)
-    dent = 3 * dead_radius(situation, replace(center, kind="dead-point"), thrust)
+    dent = 3 * dead_radius(situation, center._replace(kind="dead-point"), thrust)
     width = center.cup_diameter if center.kind in ends.CUPS else dent
     heat = None
     if center.dead:

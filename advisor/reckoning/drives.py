@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -50,8 +49,7 @@ class Grip(NamedTuple):
     high: float
 
 
-@dataclass(frozen=True)
-class Drive:
+class Drive(NamedTuple):
     """One drive center; diameters and lengths in mm, flank angles in degrees from the axis.
 
     `kind` is "four", "two", "ring", "cup" or "point"; `mean_radius` is where its teeth or rim bear;

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.models.wood import SPLIT_MODULUS_ALONG, SPLIT_MODULUS_PERPENDICULAR
 from advisor.physics import slender, tail
@@ -47,8 +47,7 @@ WEAK = frozenset({"check", "crack", "through-crack", "ring-shake", "pith"})
 BRITTLE_AND_DRY = 6.5  # percent; drier wood than this splits like glass
 
 
-@dataclass(frozen=True)
-class TailCenter:
+class TailCenter(NamedTuple):
     """Tail center as given or assumed: kind, half-angle in degrees, ring size in mm, rating N."""
 
     kind: str

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.figure import Figure
 from advisor.sources import source
 
 
-@dataclass(frozen=True)
-class Limit:
+class Limit(NamedTuple):
     """`value` in rpm or N; `text` or the figure's worked line says how it was found; `why` is the plain reason.
 
     The worked line is built only when somebody reads it.

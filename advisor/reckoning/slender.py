@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.physics import slender
 from advisor.reckoning import ends
@@ -11,8 +11,7 @@ from advisor.situation import Situation
 PUSH_N = 50.0  # what a tool leans on the work sideways
 
 
-@dataclass(frozen=True)
-class Slender:
+class Slender(NamedTuple):
     """Length over diameter, and deflection in mm under a 50 N push with the shear share in it."""
 
     ratio: float

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.physics import rim
 from advisor.reckoning import speed_limits, whirl
@@ -23,8 +23,7 @@ INTERRUPTED_BAND = 4000.0
 NOT_TRUE_BAND = 6000.0
 
 
-@dataclass(frozen=True)
-class Speed:
+class Speed(NamedTuple):
     """Speeds in rpm; `start` is what to set first, `wished_start` what it would be if the machine had every speed.
 
     `whips` is the band of speeds never to dwell in, `walks` the speed at which the lathe walks; None where there is

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from advisor.figure import Spread
 from advisor.physics import drive as drive_physics
@@ -28,8 +28,7 @@ PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in
 MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %
 
 
-@dataclass(frozen=True)
-class Thrust:
+class Thrust(NamedTuple):
     """The window of one drive and one tail center.
 
     `full` is the need of the whole cutting force, `light` of the largest that fits; `light_share` is their ratio.
@@ -155,7 +154,7 @@ def _full_and_light(window: Window, allowed: float) -> tuple[Need, Need | None]:
         return Need(force, math.inf, math.inf, None, False), None
     if not window.between:
         setting = min(LOCATE_SET_N, RELAXATION * allowed)
-        full = replace(full, to_set=setting, needed=min(LOCATE_NEED_N, setting))
+        full = full._replace(to_set=setting, needed=min(LOCATE_NEED_N, setting))
         return full, full
     return full, window.lightest(allowed)
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from advisor.figure import NoAnswer
@@ -36,8 +35,7 @@ DEAD_SETTLED = 1e-6
 DEAD_RUNS_AWAY_N = 1e5  # far above any tailstock: the drag grows faster than the drive
 
 
-@dataclass(frozen=True)
-class Need:
+class Need(NamedTuple):
     """What one cutting force asks of the tailstock: N before and after relaxation, teeth depth in mm."""
 
     force: float
@@ -196,7 +194,7 @@ class Window:
                 break
             last = need.to_set
             drag = dead_drag(self.situation, self.center, need.to_set)
-        return replace(need, depth_fits=False) if self.center.dead else need
+        return need._replace(depth_fits=False) if self.center.dead else need
 
     def _seated_for(self, drive: Drive, force: float, torque: float, least: float) -> Need:
         advised, most = seat_depth(self.situation, drive, torque, self.safety)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from advisor.physics import rim
 from advisor.reckoning.speed import INTERRUPTED_BAND, MM_PER_INCH, NOT_TRUE_BAND, Speed, machine_steps
@@ -16,8 +16,7 @@ LEAST_RISE = 1.05  # a smaller step up is none
 STAND_ROCKS_RPM = (300.0, 900.0)  # memory
 
 
-@dataclass(frozen=True)
-class Rung:
+class Rung(NamedTuple):
     """One stage of truing: radius taken off and offset left in mm, ceiling in rpm and what sets it."""
 
     removed: float
@@ -41,16 +40,15 @@ def _trimmed(situation: Situation, removed: float, share: float, state: str) -> 
     size = body.diameter - 2 * removed
     left = base_share(situation.traits.form, "round", situation.traits.green) * size
     offset = max(body.offset * (1 - share), left if share == 1.0 else 0.0)
-    trimmed: Body = replace(
-        body,
+    trimmed: Body = body._replace(
         diameter=size,
         end_diameter=min(body.end_diameter, size),
         thinnest=min(body.thinnest, size),
         mass=body.mass * (size / body.diameter) ** 2,
         offset=min(offset, body.offset),
     )
-    traits = replace(situation.traits, state=state, form=situation.traits.form if share < 1.0 else "round")
-    return replace(situation, body=trimmed, traits=traits)
+    traits = situation.traits._replace(state=state, form=situation.traits.form if share < 1.0 else "round")
+    return situation._replace(body=trimmed, traits=traits)
 
 
 def ladder(situation: Situation, ceiling_of: Callable[[Situation], tuple[float, str]]) -> tuple[Rung, ...]:
@@ -73,8 +71,7 @@ def ladder(situation: Situation, ceiling_of: Callable[[Situation], tuple[float, 
     return tuple(rungs)
 
 
-@dataclass(frozen=True)
-class Step:
+class Step(NamedTuple):
     """One speed of the way up: when, how fast in rpm, what to look for, and the joules the piece then carries."""
 
     when: str

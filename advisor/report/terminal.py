@@ -5,8 +5,7 @@ from __future__ import annotations
 import math
 import textwrap
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down, torque
 from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
@@ -17,8 +16,7 @@ LIMIT_ROWS = 8
 HOLD_ROWS = 5
 
 
-@dataclass(frozen=True)
-class Line:
+class Line(NamedTuple):
     """One line of text with the role it plays; a terminal colors roles, a pipe does not."""
 
     text: str

@@ -8,8 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Literal, NamedTuple, TypeAlias
 
 Reads: TypeAlias = Literal["text", "number", "either"]
 Sign: TypeAlias = Literal["below", "at_most", "above", "at_least"]
@@ -55,8 +54,7 @@ def _constant(value: object) -> str | float:
     return value
 
 
-@dataclass(frozen=True)
-class Equal:
+class Equal(NamedTuple):
     """The key has this value. A text nobody gave reads `unknown`."""
 
     value: str | float
@@ -72,8 +70,7 @@ class Equal:
         return f"is {in_words(self.value)}"
 
 
-@dataclass(frozen=True)
-class Compare:
+class Compare(NamedTuple):
     """The number under the key lies on one side of a bound. A number nobody gave fits no comparison."""
 
     sign: Sign
@@ -90,8 +87,7 @@ class Compare:
         return f"{SIGN_WORDS[self.sign]} {in_words(self.bound)}"
 
 
-@dataclass(frozen=True)
-class Among:
+class Among(NamedTuple):
     """The value is one of these, or none of these. A text nobody gave reads `unknown`, so `none_of` fits it unless
     `unknown` is listed; a number nobody gave fits neither."""
 
@@ -111,8 +107,7 @@ class Among:
         return f"is {'' if self.inside else 'none of '}{listed}"
 
 
-@dataclass(frozen=True)
-class Known:
+class Known(NamedTuple):
     """Whether anybody knows the value: a number is there, a text is not `unknown`."""
 
     known: bool
@@ -131,8 +126,7 @@ class Known:
 Test: TypeAlias = Equal | Compare | Among | Known
 
 
-@dataclass(frozen=True)
-class AllOf:
+class AllOf(NamedTuple):
     """Several tests of one key, all of which must fit."""
 
     tests: tuple[Test, ...]
@@ -212,8 +206,7 @@ def _test(test: object) -> Test:
     return Equal(_constant(test))
 
 
-@dataclass(frozen=True)
-class When:
+class When(NamedTuple):
     """A condition over one fact: its kind and the tests of its keys, in the order they were written."""
 
     kind: str

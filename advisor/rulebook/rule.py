@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from copy import copy
 from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from advisor.rulebook.conditions import BookError, Value, When, in_words
 
@@ -48,8 +49,7 @@ class MissingWord(BookError):  # noqa: N818 -- named for what is missing
     """A text names something that its fact does not carry."""
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(NamedTuple):
     """A rule's docstring: a title and the sections, in their order."""
 
     title: str

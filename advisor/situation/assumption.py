@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 
-@dataclass(frozen=True)
-class Assumption:
+class Assumption(NamedTuple):
     """One value that the program supplied, as it appears under `assumed`."""
 
     field: str

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, NamedTuple
 
 from advisor.models.case import Case
 from advisor.physics import cutting
@@ -37,8 +36,7 @@ DRILL_REFERENCE_MM = 50.0
 DRILL_SHARE_OF_WORK = 0.4
 
 
-@dataclass(frozen=True)
-class Cut:
+class Cut(NamedTuple):
     """Force N at its arm mm; `torque` N·m is the drill's, 0 for other cuts; `given` tells whose number the force is."""
 
     force: float

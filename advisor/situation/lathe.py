@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.models.case import Case
 from advisor.situation.assumption import Ledger
@@ -17,8 +17,7 @@ FLOOR_FRICTION = 0.4
 AMPLIFICATION = {"heavy-iron": 1.5, "ordinary": 3.0, "light": 5.0}
 
 
-@dataclass(frozen=True)
-class Lathe:
+class Lathe(NamedTuple):
     """Mass kg, base and spindle height mm; `amplification` is the stand's own rocking."""
 
     kind: str

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.figure import Spread
 from advisor.models import hazards
@@ -23,8 +23,7 @@ UNKNOWN = "unknown"
 UNNAMED_DENSITY = Spread(900.0, 1400.0, 2700.0)
 
 
-@dataclass(frozen=True)
-class Situation:
+class Situation(NamedTuple):
     """One job with nothing left open.
 
     `wood` is None for anything that is not wood; `material` is None for wood and for names nobody knows.
@@ -105,8 +104,7 @@ def _moisture(case: Case, form: str, conditions: frozenset[str], ledger: Ledger)
     return "green" if wet else 12.0
 
 
-@dataclass(frozen=True)
-class Identity:
+class Identity(NamedTuple):
     """What the name means: woods, or a record outside wood, and the conditions the name itself brings along."""
 
     match: str

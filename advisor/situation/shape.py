@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.figure import Spread
 from advisor.models.case import Case
@@ -27,8 +27,7 @@ SAWN = frozenset({"disc", "octagon", "round", "tube", "ring", "sphere", "segment
 TRUED_STATES = frozenset({"round", "finished"})
 
 
-@dataclass(frozen=True)
-class Body:
+class Body(NamedTuple):
     """Sizes in mm, mass in kg; `offset` is the distance of the center of mass from the axis in mm,
     the larger one of two ends.
 
@@ -120,8 +119,7 @@ def density_share(conditions: frozenset[str], one_side_wet: bool) -> float:
     return SHARE_UNEVEN if one_side_wet or conditions & {"crotch", "burl"} else 0.0
 
 
-@dataclass(frozen=True)
-class Traits:
+class Traits(NamedTuple):
     """The words that decide where the mass is."""
 
     form: str

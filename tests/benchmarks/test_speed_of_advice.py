@@ -49,8 +49,6 @@ def test_ranking_with_changes_tried_takes_at_most_ten_times_one_engine_request()
     case = read_case(None, words_of("BOWL"))
     facts = advise(case, engine).facts
     holding = [fact for fact in facts if fact.kind in ("hold", "reach")]
-    found = ratio(
-        lambda: answer_for(case, ("holding",), engine, changes=True), lambda: engine.run(holding), rounds=20
-    )
+    found = ratio(lambda: answer_for(case, ("holding",), engine, changes=True), lambda: engine.run(holding), rounds=20)
     print(f"\nranking of all methods with changes tried against one engine request: {found:.2f} times as long")
     assert found <= 10.0

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import random
-from dataclasses import replace
 from math import atan, cos, degrees, pi, radians, sin, sqrt
 
 import pytest
@@ -157,7 +156,7 @@ def test_lowering_the_cutter_is_walking_in_further() -> None:
 def test_depth_is_set_before_the_offset() -> None:
     """A shallower pass at the last Y leaves more land, so it never spoils the tooth."""
     center = inch_center(land_=0.005)
-    shallow = replace(center, depth=0.12)
+    shallow = center._replace(depth=0.12)
     assert land(shallow, 0.5) > land(center, 0.5) + 0.02
 
 
@@ -201,7 +200,7 @@ def test_core_grows_with_depth_and_never_below_the_hole() -> None:
 
 def test_corner_radius_takes_the_bottom_of_the_face_and_nothing_of_the_tip() -> None:
     sharp = inch_center(depth=0.2, land_=0.005)
-    round_ = replace(sharp, corner_radius=0.03)
+    round_ = sharp._replace(corner_radius=0.03)
     assert face_depth(round_, 0.5) == pytest.approx(0.17)
     assert land(round_, 0.3) == pytest.approx(land(sharp, 0.3), abs=1e-9)
     assert tip_angle(round_, 0.3) == tip_angle(sharp, 0.3)

@@ -180,7 +180,7 @@ def jump(name: str, share: float) -> None:
     text, low, high = SMOOTH[name]
     value = low * (high / low) ** share
     now, more = of(text.format(f"{value:.6f}")), of(text.format(f"{value * 1.01:.6f}"))
-    # Printed borders: the verdict on the hold, and the window that closes, when no thrust is set and the whirl takes the most.
+    # Printed borders: the verdict on the hold, and a window that closes: no thrust is set then.
     same = now["holding"][0]["verdict"] == more["holding"][0]["verdict"] and window(now) == window(more)
     if same and "do-not-mount" not in (now["verdict"], more["verdict"]):
         assert ceiling(more) == pytest.approx(ceiling(now), rel=0.05)

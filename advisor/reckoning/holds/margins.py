@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from advisor.reckoning.holds import between_centers, clamped, fitted, jawed, screwed, stuck
 from advisor.reckoning.holds.capacity import NOTHING, Divisors, Job, Model, parts, ratio, utilization
@@ -51,8 +51,7 @@ MODELS: dict[str, Callable[[Job], Model]] = {
 }
 
 
-@dataclass(frozen=True)
-class Margin:
+class Margin(NamedTuple):
     """One load on a hold: `have` is the typical capacity over the divisor, `ratio` is have over need."""
 
     name: str
@@ -63,8 +62,7 @@ class Margin:
     grade: str
 
 
-@dataclass(frozen=True)
-class HoldFigures:
+class HoldFigures(NamedTuple):
     """What is known in numbers of one hold.
 
     `low` and `typical` are capacity over need at the two ends of ordinary workmanship, all loads together; None where
@@ -138,7 +136,8 @@ def _margins(model: Model, asked: Need, divisor: float) -> tuple[Margin, ...]:
     return tuple(found)
 
 
-def _job(situation: Situation, method: str, rpm: float) -> Job:
+def job_of(situation: Situation, method: str, rpm: float) -> Job:
+    """What is judged for one method: where the tail stands, how the cut peaks and what it asks at `rpm`."""
     up = tail_up(situation, method)
     k_peak = peak(situation, method, up)
     return Job(situation, method, up, k_peak, need(situation, method, k_peak, up, rpm))
@@ -150,7 +149,7 @@ def hold_figures(situation: Situation, method: str, rpm: float) -> HoldFigures:
     T/T_cap + M/M_cap + P/P_cap is the share of the capacity in use; low and typical are its inverse at both ends.
     Raises KeyError for a method that is none of the 35. Source: each method's own model.
     """
-    job = _job(situation, method, rpm)
+    job = job_of(situation, method, rpm)
     model = _model(job)
     divisor = model.divisors.up if job.tail_up else model.divisors.away
     low = typical = catch = None
@@ -191,7 +190,7 @@ def hold_speed(situation: Situation, method: str) -> float | None:
     need stays. None where speed does not matter to this hold (tail up, no offset, no model) or where it fails standing
     still. Source: derived; the fifth from memory.
     """
-    rest = _job(situation, method, 0.0)
+    rest = job_of(situation, method, 0.0)
     if rest.need.moment <= 0:
         return None
     model = _model(rest)
@@ -199,7 +198,7 @@ def hold_speed(situation: Situation, method: str) -> float | None:
         return None
     divisor = model.divisors.up if rest.tail_up else model.divisors.away
     standing = utilization(rest.need, model.typical)
-    turning = utilization(_job(situation, method, TRIAL_RPM).need, model.typical)
+    turning = utilization(job_of(situation, method, TRIAL_RPM).need, model.typical)
     if not math.isfinite(standing) or standing > 1 / divisor or turning <= standing:
         return None
     if model.ceiling is not None and model.ceiling[1] < model.ceiling[2]:

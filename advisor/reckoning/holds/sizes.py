@@ -10,6 +10,8 @@ OUTSIDE_GRIP_MM = 25.0
 BUTTON_HEIGHT_MM = 10.0
 TENON_LARGEST_MM = 150.0
 TENON_SHOULDER_MM = 8.0  # of flat beside the tenon
+RECESS_SHARE = 0.3  # of the diameter
+RECESS_LARGEST_MM = 100.0
 RECESS_DEPTH_MM = 4.0
 RECESS_FOOT_MM = 40.0  # a finished foot is this much wider than its recess
 PLATE_LEAST_MM = 75.0
@@ -88,7 +90,7 @@ def recess(job: Job, model: Model) -> tuple[float, float, float]:
     given = situation.case.hold.recess
     outside_work = situation.body.end_diameter
     model.given = given is not None and given.diameter is not None
-    advised = min(0.3 * situation.body.diameter, 100.0)
+    advised = min(RECESS_SHARE * situation.body.diameter, RECESS_LARGEST_MM)
     diameter = model.take("recess.diameter", given.diameter if given else None, advised)
     depth = model.take("recess.depth", given.depth if given else None, RECESS_DEPTH_MM)
     foot = diameter + RECESS_FOOT_MM if situation.traits.state == "finished" else outside_work
