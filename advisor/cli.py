@@ -39,6 +39,7 @@ EXAMPLES = {
     "list": "advisor list species",
     "schema": "advisor schema",
     "batch": "advisor batch cases",
+    "serve": "advisor serve --port 8321",
     "center": "advisor center diameter=1in hole=0.251in cutter=1/2in depth=0.200in land=0.005in",
 }
 
@@ -78,11 +79,27 @@ def _parser() -> argparse.ArgumentParser:
     _add(commands, "explain", "a rule, figure, method or material in plain words", _explain, "NAME")
     _add(commands, "list", f"what there is: {', '.join(LIST_KINDS)}", _list, "KIND")
     _add(commands, "schema", "JSON Schema of a case and of an answer", _schema, "case|answer")
+    _serve_command(commands)
     batch = _add(commands, "batch", "every case in a folder, several at once, as a table", _batch, "FOLDER")
     batch.add_argument(
         "--jobs", type=_jobs, metavar="N", help="processes at once; one for each processor when not given"
     )
     return parser
+
+
+def _serve_command(commands: Any) -> None:
+    about = "a page on this machine only (127.0.0.1), until Ctrl-C"
+    one = commands.add_parser("serve", help=about, description=about, epilog=f"example: {EXAMPLES['serve']}")
+    one.add_argument(
+        "--port", type=_port, default=8321, metavar="N", help="8321 unless named; 0 takes any that is free"
+    )
+    one.set_defaults(run=_serve)
+
+
+def _port(text: str) -> int:
+    if not text.isdecimal() or len(text) > 5 or int(text) > 65535:
+        raise argparse.ArgumentTypeError(f"{text!r} is no port: a whole number from 0 to 65535")
+    return int(text)
 
 
 def _show_options(one: argparse.ArgumentParser) -> None:
@@ -217,6 +234,15 @@ def _list(options: argparse.Namespace) -> int:
         return _print_json(found)
     sys.stdout.write("\n".join(table_lines(found)) + "\n")
     return 0
+
+
+def _serve(options: argparse.Namespace) -> int:
+    from advisor.web.serve import PortFault, serve
+
+    try:
+        return serve(options.port, sys.stdout)
+    except PortFault as fault:
+        raise UserFault(str(fault)) from None
 
 
 def _schema(options: argparse.Namespace) -> int:

@@ -11,7 +11,9 @@ import pytest
 
 from tests.house.tree import ROOT, copy_to, python_files
 
-DECLARED = {"annotated_types", "durable", "pydantic", "rich", "tomli", "yaml"}
+DECLARED = {
+    "annotated_types", "durable", "jinja2", "pydantic", "rich", "starlette", "tomli", "typst", "uvicorn", "yaml",
+}  # fmt: skip
 NEWER_STANDARD = {"tomllib"}  # Python 3.10 takes tomli instead
 
 

@@ -1,0 +1,83 @@
+"""What one change makes of an answer: the lines that differ, before and after."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any, NamedTuple
+
+from advisor.report.numbers import force, rpm_down
+from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
+from advisor.web.asked import Question
+from advisor.web.fields import form_fields
+
+
+class Row(NamedTuple):
+    """One thing before and after."""
+
+    what: str
+    before: str
+    after: str
+
+
+class Comparison(NamedTuple):
+    """The values that were changed, the lines of the answer that differ, what is said anew and what no longer."""
+
+    changed: list[Row]
+    rows: list[Row]
+    new: list[str]
+    gone: list[str]
+
+
+def changed_values(before: Question, after: Question) -> list[Row]:
+    """The fields that were typed differently."""
+    names = list(dict.fromkeys((*before.typed, *after.typed)))
+    labels = {entry.name: entry.label for entry in form_fields()}
+    pairs = [(name, _typed(before, name), _typed(after, name)) for name in names]
+    return [Row(labels.get(name, name), old, new) for name, old, new in pairs if old != new]
+
+
+def _typed(question: Question, name: str) -> str:
+    return ", ".join(question.typed.get(name, ())) or "not said"
+
+
+def _lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
+    found = {"verdict": HEADLINE[answer["verdict"]]}
+    holding, speed, thrust = answer.get("holding"), answer.get("speed", {}), answer.get("thrust", {})
+    if holding:
+        method = holding[0]["method"]
+        found["hold"] = METHOD_WORDS.get(method, method.replace("-", " "))
+    if speed:
+        found["start"] = f"{rpm_down(speed['start_rpm'])} rpm" if speed.get("start_rpm") else "none"
+        found["never above"] = f"{rpm_down(speed['ceiling_rpm'])} rpm"
+        found["speed decided by"] = speed.get("governed_by", "none")
+    if thrust:
+        found["thrust window"] = WINDOW_WORDS[thrust["window"]]
+        found["thrust to set"] = force(thrust["set_n"], units, up=True) if "set_n" in thrust else "none"
+        if "allowed_n" in thrust:
+            found["thrust at most"] = force(thrust["allowed_n"], units, up=False)
+            found["thrust decided by"] = thrust["governed_by"]
+    return found
+
+
+def _said(answer: Mapping[str, Any]) -> list[str]:
+    """What an answer says in words, verdict first."""
+    texts: Iterable[str] = (
+        *(entry["text"] for entry in answer["reasons"]),
+        *answer["checks"],
+        *(entry["text"] for entry in answer["cautions"]),
+    )
+    return list(dict.fromkeys(texts))
+
+
+def compare(before: Mapping[str, Any], after: Mapping[str, Any], units: str, changed: list[Row]) -> Comparison:
+    """Two answers side by side, only where they differ."""
+    old, new = _lines(before, units), _lines(after, units)
+    names = dict.fromkeys((*old, *new))
+    rows = [Row(name, old.get(name, "none"), new.get(name, "none")) for name in names]
+    was, now = _said(before), _said(after)
+    return Comparison(
+        changed,
+        [row for row in rows if row.before != row.after],
+        [text for text in now if text not in was],
+        [text for text in was if text not in now],
+    )
