@@ -40,6 +40,7 @@ EXAMPLES = {
     "schema": "advisor schema",
     "batch": "advisor batch cases",
     "serve": "advisor serve --port 8321",
+    "compare": "advisor compare cases/maple-spindle.yaml work.moisture=wet machine.max_rpm=900",
     "center": "advisor center diameter=1in hole=0.251in cutter=1/2in depth=0.200in land=0.005in",
 }
 
@@ -83,6 +84,13 @@ def _parser() -> argparse.ArgumentParser:
     batch = _add(commands, "batch", "every case in a folder, several at once, as a table", _batch, "FOLDER")
     batch.add_argument(
         "--jobs", type=_jobs, metavar="N", help="processes at once; one for each processor when not given"
+    )
+    _add(
+        commands,
+        "compare",
+        "two situations: what differs, and what makes the difference",
+        _compare,
+        "A B or field=value",
     )
     return parser
 
@@ -275,6 +283,12 @@ def _batch(options: argparse.Namespace) -> int:
         out=sys.stdout,
         errors=sys.stderr,
     )
+
+
+def _compare(options: argparse.Namespace) -> int:
+    from advisor.compare import run
+
+    return run(options.words, as_json=options.json, plain=options.plain, units=options.units, out=sys.stdout)
 
 
 def _faults() -> tuple[type[Exception], ...]:

@@ -23,7 +23,8 @@ class Line(NamedTuple):
     role: str = "text"
 
 
-def _wrap(text: str, lead: str, role: str = "text", hang: int | None = None) -> Iterator[Line]:
+def wrapped(text: str, lead: str, role: str = "text", hang: int | None = None) -> Iterator[Line]:
+    """A text in lines behind a lead; what does not fit hangs below it."""
     indent = " " * (len(lead) if hang is None else hang)
     for number, part in enumerate(textwrap.wrap(text, WIDTH - len(indent), break_long_words=True) or [""]):
         yield Line((lead if number == 0 else indent) + part, role)
@@ -38,7 +39,7 @@ def _hold_line(answer: Mapping[str, Any]) -> Iterator[Line]:
     first = answer["holding"][0]
     text = METHOD_WORDS.get(first["method"], first["method"].replace("-", " "))
     tail = ", tailstock up" if first["tail"] == "up" else ", no tailstock"
-    yield from _wrap(f"{text}{tail} ({first['verdict'].replace('-', ' ')})", "  Hold     ", "do", 11)
+    yield from wrapped(f"{text}{tail} ({first['verdict'].replace('-', ' ')})", "  Hold     ", "do", 11)
 
 
 def _speed_line(part: Mapping[str, Any]) -> Iterator[Line]:
@@ -50,7 +51,7 @@ def _speed_line(part: Mapping[str, Any]) -> Iterator[Line]:
         f"start at {rpm_down(part['start_rpm'])} rpm; never above {rpm_down(part['ceiling_rpm'])} rpm"
         f" ({part['governed_by']} decides{next_one})"
     )
-    yield from _wrap(text, "  Speed    ", "do", 11)
+    yield from wrapped(text, "  Speed    ", "do", 11)
 
 
 def _thrust_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
@@ -60,7 +61,7 @@ def _thrust_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
     if "set_n" not in part:
         allowed = force(part["allowed_n"], units, up=False)
         needed = f"{force(part['needed_n'], units, up=True)} needed before it beds in, " if "needed_n" in part else ""
-        yield from _wrap(
+        yield from wrapped(
             f"no safe thrust with these centers: {needed}{allowed} allowed ({part['governed_by']})",
             "  Thrust   ",
             "do",
@@ -79,7 +80,7 @@ def _thrust_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
         f"set {force(part['set_n'], units, up=True)}, at most {force(part['allowed_n'], units, up=False)}"
         f" ({part['governed_by']}){told}; {WINDOW_WORDS[word]}"
     )
-    yield from _wrap(text, "  Thrust   ", "do", 11)
+    yield from wrapped(text, "  Thrust   ", "do", 11)
 
 
 def _centers_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
@@ -90,7 +91,7 @@ def _centers_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
     drive = part.get("drive")
     if drive is not None:
         text = f"drive {length(drive['outer_diameter_mm'], units)} across; {text}"
-    yield from _wrap(text, "  Centers  ", "do", 11)
+    yield from wrapped(text, "  Centers  ", "do", 11)
 
 
 def _tool_line(part: Mapping[str, Any]) -> Iterator[Line]:
@@ -100,7 +101,7 @@ def _tool_line(part: Mapping[str, Any]) -> Iterator[Line]:
     if rake:
         ground = f", rake {rake[0]:.0f} to {rake[1]:.0f}°, clearance {part['clearance_deg'][0]:.0f} to "
         ground += f"{part['clearance_deg'][1]:.0f}°"
-    yield from _wrap(f"{part['kind']}{ground}: {part['why']}", "  Tool     ", "do", 11)
+    yield from wrapped(f"{part['kind']}{ground}: {part['why']}", "  Tool     ", "do", 11)
 
 
 def _doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
@@ -127,10 +128,10 @@ def _steps(answer: Mapping[str, Any]) -> Iterator[Line]:
     yield from _title("Step by step")
     number = 0
     for number, text in enumerate(checks, 1):
-        yield from _wrap(text, f"  {number}. ", hang=5)
+        yield from wrapped(text, f"  {number}. ", hang=5)
     for offset, step in enumerate(steps, number + 1):
         told = f"{step['when']}: {rpm_down(step['rpm'])} rpm, {energy(step['energy_j'])}; {step['check']}"
-        yield from _wrap(told, f"  {offset}. ", hang=5)
+        yield from wrapped(told, f"  {offset}. ", hang=5)
 
 
 def _bar(share: float) -> str:
@@ -153,8 +154,9 @@ def _limits(part: Mapping[str, Any], key: str, unit: str) -> Iterator[Line]:
         text = f"  {limit['name']:<16} {value:>7} {mark} {_bar(share):<{BAR}}"
         yield Line(f"{text} {limit['grade']}".rstrip(), "first" if number == 0 else "text")
     for limit in shown[:2]:
-        yield from _wrap(f"{limit['name']}: {limit['why'] or limit['formula']}. {limit['formula']}", "    ", "quiet", 6)
-        yield from _wrap(f"Source: {limit['source']}", "      ", "quiet", 6)
+        why = limit["why"] or limit["formula"]
+        yield from wrapped(f"{limit['name']}: {why}. {limit['formula']}", "    ", "quiet", 6)
+        yield from wrapped(f"Source: {limit['source']}", "      ", "quiet", 6)
     if key == "rpm":
         yield Line("  (bars on a logarithmic scale)", "quiet")
 
@@ -177,7 +179,7 @@ def _energy(part: Mapping[str, Any]) -> Iterator[Line]:
     text = f"At the start it carries {energy(part['energy_j'])}, its rim runs {part['rim_m_per_s']:.2g} m/s."
     if part["energy_j"] > FACE_SHIELD_J:
         text += " A face shield is tried with 6.2 J (ANSI Z87.1-2003, high mass): stand out of line."
-    yield from _wrap(text, "  ", "quiet")
+    yield from wrapped(text, "  ", "quiet")
 
 
 def _holds(answer: Mapping[str, Any], rows: int) -> Iterator[Line]:
@@ -191,9 +193,9 @@ def _holds(answer: Mapping[str, Any], rows: int) -> Iterator[Line]:
         yield Line(f"  {hold['rank']}. {hold['method'].replace('-', ' ')}: {hold['verdict'].replace('-', ' ')}{told}")
         grounds = [ground["text"] for ground in hold["grounds"]][:2]
         for text in grounds:
-            yield from _wrap(text, "     - ", "quiet", 7)
+            yield from wrapped(text, "     - ", "quiet", 7)
         for text in hold["would_change"]:
-            yield from _wrap(f"would change it: {text}", "     - ", "quiet", 7)
+            yield from wrapped(f"would change it: {text}", "     - ", "quiet", 7)
 
 
 def _changes(answer: Mapping[str, Any]) -> Iterator[Line]:
@@ -202,7 +204,7 @@ def _changes(answer: Mapping[str, Any]) -> Iterator[Line]:
         return
     yield from _title("What would change it")
     for text in found:
-        yield from _wrap(text, "  - ", hang=4)
+        yield from wrapped(text, "  - ", hang=4)
 
 
 def _list(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line]:
@@ -211,7 +213,7 @@ def _list(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line
         return
     yield from _title(title)
     for text in found:
-        yield from _wrap(text, "  - ", role, 4)
+        yield from wrapped(text, "  - ", role, 4)
 
 
 def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bool = False) -> Iterator[Line]:
@@ -219,9 +221,9 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     verdict = answer["verdict"]
     yield Line(f"{HEADLINE[verdict]}  {title}", verdict)
     for reason in answer["reasons"][:1]:
-        yield from _wrap(reason["text"], "  ", "reason", 2)
+        yield from wrapped(reason["text"], "  ", "reason", 2)
         if reason["do"] and reason["do"] not in reason["text"]:
-            yield from _wrap(reason["do"], "  -> ", "do", 5)
+            yield from wrapped(reason["do"], "  -> ", "do", 5)
     if verdict != "do-not-mount":
         yield from _doing(answer, units)
         yield from _steps(answer)
@@ -242,7 +244,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     gaps = (f"{entry['what']}: {entry['missing']}" for entry in answer["could_not_check"])
     yield from _list("Could not be checked", gaps, "quiet")
     yield Line("")
-    yield from _wrap(
+    yield from wrapped(
         "Local codes and licensed practice govern where they say more. Not modelled: chatter, the dynamics of a catch, "
         "hidden shakes, steered grain.",
         "",
