@@ -155,6 +155,7 @@ class Work(Section):
     diameter: Swept = needed("largest swept diameter, corner to corner for a square")
     length: Long = needed("along the axis")
     finished_diameter: Size | None = said("largest diameter when finished")
+    finished_length: Size | None = said("length or height when finished")
     thinnest_diameter: Size | None = said("smallest diameter when finished")
     wall: Size | None = said("wall thickness when finished")
     floor: Size | None = said("thickness of the bottom when finished")

@@ -23,6 +23,7 @@ Get = Callable[[str], Any]
 
 AT_MOST = (
     ("work.finished_diameter", "work.diameter"),
+    ("work.finished_length", "work.length"),
     ("work.thinnest_diameter", "work.finished_diameter"),
     ("work.thinnest_diameter", "work.diameter"),
     ("work.floor", "work.length"),
