@@ -25,6 +25,7 @@ ABOUT = {
     "hold": "ways of holding, ranked, with margins",
     "speed": "starting speed, ceiling, every limit behind it",
     "thrust": "tailstock window: needed, allowed, what to set",
+    "plan": "the job stage by stage: each hold, each speed, each check",
 }
 MOST_JOBS = 64
 LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
@@ -34,6 +35,7 @@ EXAMPLES = {
     "hold": "advisor hold work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
     "speed": "advisor speed work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
     "thrust": "advisor thrust work.material=beech work.diameter=25mm work.length=600mm work.form=round",
+    "plan": "advisor plan cases/green-ash-bowl-plan.yaml",
     "reckon": "advisor reckon buckling-force diameter=25mm length=900mm modulus=12.6GPa",
     "explain": "advisor explain cracked-through",
     "list": "advisor list species",
@@ -66,7 +68,7 @@ def _parser() -> argparse.ArgumentParser:
             "words", nargs="*", metavar="CASE or field=value", help="a .yaml, .toml or .json file, -, words"
         )
         _show_options(one)
-        one.set_defaults(run=_answer)
+        one.set_defaults(run=_plan if name == "plan" else _answer)
     _add(
         commands, "center", "geometry and machining schedule of a shop-made toothed drive center", _center, "key=value"
     )
@@ -160,6 +162,25 @@ def _answer_once(options: argparse.Namespace) -> int:
 
     units = options.units or case.units or "metric"
     show(answer, case.title or _title(case), units, sys.stdout, plain=options.plain, holds=options.command == "hold")
+    return 0
+
+
+def _plan(options: argparse.Namespace) -> int:
+    from advisor.planning import JobUnclear, plan_answer
+    from advisor.reading import read_case
+    from advisor.report.plan import plan_lines
+    from advisor.report.screen import write
+
+    path, words = _split_case(options.words)
+    case = read_case(path, words, sys.stdin)
+    try:
+        answer = plan_answer(case)
+    except JobUnclear as fault:
+        raise UserFault(str(fault)) from None
+    if options.json:
+        return _print_json(answer)
+    lines = plan_lines(answer, case.title or _title(case), options.units or case.units or "metric")
+    write(lines, sys.stdout, plain=options.plain)
     return 0
 
 

@@ -358,6 +358,7 @@ class Expect(Section):
     governed_by: Text | None = said("the limit that sets the ceiling")
     window: Text | None = said("the tailstock window")
     fired: Names | None = said("rules that must speak")
+    stages: Names | None = said("stages of the plan, in their order")
 
 
 class Case(Section):

@@ -18,7 +18,7 @@ Condition = Literal[
 CrackRun = Literal["along-axis", "across-face", "pith-to-rim"]
 Purpose = Literal[
     "spindle", "bowl", "platter", "box", "hollow-form", "bush", "handle", "ring", "sphere", "knob", "pen", "column",
-    "other",
+    "rod", "tube", "disc", "other",
 ]  # fmt: skip
 MarksAllowed = Literal["none", "holes", "ring", "any"]
 

@@ -129,14 +129,55 @@ def _thrust() -> dict[str, Any]:
     )
 
 
+def _stage() -> dict[str, Any]:
+    """One stage of a plan; a pause and work at the bench have no hold and no speed."""
+    free = {"type": "object"}
+    leave = _object(
+        {"what": TEXT, "end": {"enum": ["foot", "top"]}, "for": TEXT, "hold": {"enum": list(METHODS)}},
+        {f"{name}_mm": NUMBER for name in ("diameter", "length", "depth", "shoulder_diameter", "circle", "wall")},
+    )
+    return _object(
+        {
+            "name": TEXT,
+            "kind": {"enum": ["lathe", "pause", "bench"]},
+            "verdict": {"enum": list(verdicts.MOUNT)},
+            "does": TEXT,
+            "checks": TEXTS,
+        },
+        {
+            "operation": TEXT,
+            "diameter_mm": NUMBER,
+            "length_mm": NUMBER,
+            "holding": _list(_holding()),
+            "passed_over": _list(_object({"method": {"enum": list(METHODS)}, "fault": TEXT, "text": TEXT})),
+            "reasons": _list(_reason()),
+            "speed": _speed(),
+            "thrust": _thrust(),
+            "centers": free,
+            "tool": free,
+            "leave": _list(leave),
+            "pause": _object({"texts": TEXTS}, {"wall_mm": NUMBER, "oversize_mm": NUMBER, "oval_mm": NUMBER}),
+        },
+    )
+
+
+def _reason() -> dict[str, Any]:
+    return _object({"rule": TEXT, "text": TEXT, "basis": TEXT, "do": TEXT})
+
+
 def answer_schema() -> dict[str, Any]:
     """JSON Schema of an answer, draft 2020-12."""
     free = {"type": "object"}
+    plan = {
+        "job": _object({"name": TEXT, "title": TEXT, "assumed": {"type": "boolean"}}),
+        "stages": {**_list(_stage()), "minItems": 1},
+        "stopped": _object({"stage": TEXT, "fault": TEXT, "text": TEXT, "do": TEXT}),
+    }
     schema = _object(
         {
             "schema": {"const": "1"},
             "verdict": {"enum": list(verdicts.MOUNT)},
-            "reasons": _list(_object({"rule": TEXT, "text": TEXT, "basis": TEXT, "do": TEXT})),
+            "reasons": _list(_reason()),
             "cautions": {**_list(_object({"text": TEXT, "rule": TEXT, "basis": TEXT})), "minItems": 1},
             "checks": TEXTS,
             "notes": TEXTS,
@@ -144,7 +185,7 @@ def answer_schema() -> dict[str, Any]:
             "assumed": _list(_object({"field": TEXT, "value": TEXT, "why": TEXT})),
             "could_not_check": _list(_object({"what": TEXT, "missing": TEXT})),
         },
-        {"holding": _list(_holding()), "speed": _speed(), "thrust": _thrust(), "centers": free, "tool": free},
+        {"holding": _list(_holding()), "speed": _speed(), "thrust": _thrust(), "centers": free, "tool": free, **plan},
     )
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "answer", **schema}
 

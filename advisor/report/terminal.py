@@ -104,11 +104,8 @@ def _tool_line(part: Mapping[str, Any]) -> Iterator[Line]:
     yield from wrapped(f"{part['kind']}{ground}: {part['why']}", "  Tool     ", "do", 11)
 
 
-def _doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
-    wanted = [part for part in ("holding", "speed", "thrust") if part in answer]
-    if not wanted:
-        return
-    yield from _title("What to do")
+def doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
+    """Hold, speed, thrust, centers and tool, a line or two each."""
     if answer.get("holding"):
         yield from _hold_line(answer)
     if "speed" in answer:
@@ -225,7 +222,9 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
         if reason["do"] and reason["do"] not in reason["text"]:
             yield from wrapped(reason["do"], "  -> ", "do", 5)
     if verdict != "do-not-mount":
-        yield from _doing(answer, units)
+        if any(part in answer for part in ("holding", "speed", "thrust")):
+            yield from _title("What to do")
+        yield from doing(answer, units)
         yield from _steps(answer)
     yield from _list("Cautions", (entry["text"] for entry in answer["cautions"]), "caution")
     others = [

@@ -1,0 +1,7 @@
+"""The whole job stage by stage: each stage is a case of its own, judged like any other."""
+
+from advisor.planning.answer import plan_answer
+from advisor.planning.jobs import JobUnclear, which_job
+from advisor.planning.walk import Plan, Stage, walk
+
+__all__ = ["JobUnclear", "Plan", "Stage", "plan_answer", "walk", "which_job"]

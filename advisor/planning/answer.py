@@ -1,0 +1,142 @@
+"""A plan -> the answer of the interface: the stages, the worst of their verdicts, and what they have in common once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from advisor import verdicts
+from advisor.advice.answer import SCHEMA, one_hold
+from advisor.engine import Fires
+from advisor.models.case import Case
+from advisor.planning.jobs import BENCH, PAUSE
+from advisor.planning.leave import leave
+from advisor.planning.pause import pause
+from advisor.planning.walk import Plan, Stage, walk
+from advisor.sources import source
+
+PRACTICE = "common-practice"
+LATHE = "lathe"
+OF_A_STAGE = ("reasons", "speed", "thrust", "centers", "tool")
+
+
+def _verdict(stage: Stage) -> str:
+    if stage.answer is not None:
+        return str(stage.answer["verdict"])
+    if stage.fault is None:
+        return "go"
+    return "do-not-mount" if stage.limited else "ask-first"
+
+
+def _kind(stage: Stage) -> str:
+    return stage.template.operation if stage.template.operation in (PAUSE, BENCH) else LATHE
+
+
+def _holding(stage: Stage) -> list[dict[str, Any]]:
+    """The hold of this stage as `advise` judges it; where the plan stops, the holds that were tried."""
+    if stage.answer is not None:
+        return [hold for hold in stage.answer["holding"] if hold["rank"] == 1]
+    entries = (one_hold(hold, rank, ()) for rank, hold in enumerate(stage.judged, 1))
+    return [{key: value for key, value in entry.items() if value is not None} for entry in entries]
+
+
+def _on_the_lathe(stage: Stage) -> dict[str, Any]:
+    assert stage.case is not None
+    work = stage.case.work
+    found: dict[str, Any] = {
+        "operation": stage.template.operation,
+        "diameter_mm": work.diameter,
+        "length_mm": work.length,
+        "holding": _holding(stage),
+        "passed_over": [{"method": name, "fault": fault.name, "text": fault.text} for name, fault in stage.rejected],
+    }
+    if stage.answer is not None:
+        found |= {key: stage.answer[key] for key in OF_A_STAGE}
+    return found
+
+
+def _stage(plan: Plan, place: int) -> dict[str, Any]:
+    stage = plan.stages[place]
+    checks = [stage.template.check]
+    found: dict[str, Any] = {
+        "name": stage.template.name,
+        "kind": _kind(stage),
+        "verdict": _verdict(stage),
+        "does": stage.template.does,
+    }
+    if stage.template.on_the_lathe:
+        found |= _on_the_lathe(stage)
+        checks += stage.answer["checks"] if stage.answer is not None else []
+    if stage.template.operation == PAUSE:
+        found["pause"] = pause(plan, stage)
+    if stage.fault is None:
+        found["leave"] = list(leave(plan.stages, place))
+    found["checks"] = list(dict.fromkeys(checks))
+    return found
+
+
+def _stop(plan: Plan) -> dict[str, Any] | None:
+    stage = plan.stopped
+    if stage is None or stage.fault is None:
+        return None
+    fault = stage.fault
+    return {"stage": stage.template.name, "fault": fault.name, "text": fault.text, "do": fault.do}
+
+
+def _reasons(plan: Plan, answers: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """Why the verdict: what stops the plan, then the reasons of the worst stages first, each once."""
+    found = []
+    stop = _stop(plan)
+    if stop is not None:
+        text = f"The plan stops at stage {len(plan.stages)}, {stop['stage']}: {stop['text']}"
+        found.append({"rule": stop["fault"], "text": text, "basis": source(PRACTICE).title, "do": stop["do"]})
+    worst = sorted(answers, key=lambda answer: -verdicts.MOUNT.index(answer["verdict"]))
+    found += [reason for answer in worst for reason in answer["reasons"] if reason["text"] not in str(stop)]
+    return list({reason["text"]: reason for reason in found}.values())
+
+
+def _together(answers: Sequence[Mapping[str, Any]], key: str, by: str) -> list[dict[str, Any]]:
+    """The entries of all stages, each once by its text or field."""
+    first: dict[str, dict[str, Any]] = {}
+    for answer in answers:
+        for entry in answer[key]:
+            first.setdefault(entry[by], entry)
+    return list(first.values())
+
+
+def _assumed(plan: Plan, answers: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    own = [{"field": "work.purpose", "value": plan.job.name, "why": plan.assumed}] if plan.assumed else []
+    return [*own, *_together(answers, "assumed", "field")]
+
+
+def compose(plan: Plan) -> dict[str, Any]:
+    """The answer of the interface with its stages; the verdict is the worst of theirs."""
+    answers = [stage.answer for stage in plan.stages if stage.answer is not None]
+    stages = [_stage(plan, place) for place in range(len(plan.stages))]
+    answer: dict[str, Any] = {
+        "schema": SCHEMA,
+        "verdict": verdicts.worst(verdicts.MOUNT, (stage["verdict"] for stage in stages)),
+        "reasons": _reasons(plan, answers),
+        "job": {"name": plan.job.name, "title": plan.job.title, "assumed": bool(plan.assumed)},
+        "stages": stages,
+        "cautions": _together(answers, "cautions", "text") or [OWN_CAUTION],
+        "checks": [],
+        "notes": list(dict.fromkeys(note for found in answers for note in found["notes"])),
+        "fired": list(dict.fromkeys(rule for found in answers for rule in found["fired"])),
+        "assumed": _assumed(plan, answers),
+        "could_not_check": _together(answers, "could_not_check", "what"),
+    }
+    stop = _stop(plan)
+    return answer if stop is None else {**answer, "stopped": stop}
+
+
+OWN_CAUTION = {
+    "text": "Nothing is switched on until this is put right: a piece without a safe hold leaves the lathe.",
+    "rule": "plan",
+    "basis": "common practice, no source",
+}
+
+
+def plan_answer(case: Case, engine: Fires | None = None) -> dict[str, Any]:
+    """Plan a case and compose its answer."""
+    return compose(walk(case, engine))

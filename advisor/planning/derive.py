@@ -1,0 +1,80 @@
+"""The case of one stage: the person's case as the stages before it left the piece. Nothing else of it changes."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from advisor.models.case import Case, Tenon
+from advisor.models.fields import changed
+from advisor.planning.jobs import Job, Template
+from advisor.planning.progress import Progress
+from advisor.situation import Situation
+
+SQUARED = ("square", "octagon")
+KEPT_FORMS = ("segmented",)  # glue lines stay, whatever the shape
+# Measured on the blank as it was; the first cut makes them untrue.
+OF_THE_BLANK = ("mass", "radii", "radii_far_end", "offset", "balance_test", "axis_from_flat", "one_side_wet")
+OF_THE_MOUNTING = ("overhang", "left_mounted", "steady")
+OF_THE_CUT = ("force", "depth", "feed", "diameter", "wanted_rpm", "drill_diameter")
+
+
+def sizes(situation: Situation) -> dict[str, float]:
+    """Diameter in mm of the blank, of the round that is in it, and of the finished piece."""
+    case, body = situation.case, situation.body
+    cornered = situation.traits.form in SQUARED and not situation.trued
+    round_ = body.end_diameter if cornered else case.work.diameter
+    return {"blank": case.work.diameter, "round": round_, "finished": case.work.finished_diameter or round_}
+
+
+def _without(case: Case, section: str, names: tuple[str, ...]) -> Case:
+    part = getattr(case, section)
+    return case.model_copy(update={section: part.model_copy(update=dict.fromkeys(names))})
+
+
+def _work(case: Case, situation: Situation, job: Job, stage: Template, progress: Progress) -> dict[str, Any]:
+    work, as_it_is = case.work, situation.traits
+    changes: dict[str, Any] = {
+        "state": stage.state,
+        "grain": as_it_is.grain,
+        "diameter": sizes(situation)[stage.size],
+        "length": work.length * stage.share,
+        "purpose": stage.purpose or (work.purpose if work.purpose not in (None, "other") else job.name),
+    }
+    if stage.form and as_it_is.form not in KEPT_FORMS:
+        changes["form"] = stage.form
+    if progress.dried:
+        changes["moisture"] = "dry"
+    return changes
+
+
+def _seat(case: Case, stage: Template, progress: Progress) -> Case:
+    """The tenon and the recess at the end that is gripped; none where the other end or a face is."""
+    tenon, recess = progress.seats.get(stage.grips, (None, None))
+    update = {"tenon": tenon, "recess": recess}
+    return case.model_copy(update={"hold": case.hold.model_copy(update=update)})
+
+
+def stage_case(situation: Situation, job: Job, stage: Template, progress: Progress) -> Case:
+    """The case of this stage, its hold left open."""
+    case = situation.case
+    changes = _work(case, situation, job, stage, progress)
+    same_cut = case.cut.operation == stage.operation and progress.first
+    found = case.model_copy(update={"work": case.work.model_copy(update=changes), "expect": None})
+    found = changed(changed(found, "cut.operation", stage.operation), "hold.method", None)
+    if not progress.first or stage.state != situation.traits.state:
+        found = _without(_without(found, "work", OF_THE_BLANK), "hold", OF_THE_MOUNTING)
+    if not same_cut:
+        drill = case.cut.drill_diameter if stage.operation == "drilling" else None
+        found = changed(_without(found, "cut", OF_THE_CUT), "cut.drill_diameter", drill)
+    if stage.grips == "rim" and stage.makes:
+        found = changed(found, "cut.diameter", _foot(progress, found))
+    if stage.tail:
+        found = changed(changed(found, "hold.tail", None), "hold.tail.kind", "none")
+    return _seat(found, stage, progress)
+
+
+def _foot(progress: Progress, case: Case) -> float:
+    """Diameter in mm of the grip that is trued: as it was cut, else as the trade would have cut it."""
+    tenon: Tenon | None = progress.seats["foot"][0]
+    cut = tenon.diameter if tenon is not None else None
+    return min(cut if cut is not None else 0.4 * case.work.diameter, case.work.diameter)

@@ -1,0 +1,67 @@
+"""How far the piece has come: what is left at each end, what was cut there, how wet it is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from advisor.models.case import Recess, Tenon
+from advisor.planning.jobs import ENDS, Template, grips
+from advisor.situation import Situation
+
+STOCK, CUT, GONE = "stock", "cut", "gone"
+SEATED = ("tenon", "recess")  # grips that are cut to the jaws
+NO_MARK = ("touch", "bore")
+EACH_END = tuple(end for end in ENDS if end != "both")
+
+
+@dataclass
+class Progress:
+    """What the stages so far have done.
+
+    ends     of foot and top: stock to cut or to mark, cut for a hold, or gone
+    seats    the tenon and recess that were cut at an end and are used again; stock: mm an end gives up to its holds
+    marks    kinds of grip that have marked the foot; gone_by: the stage that took an end away
+    """
+
+    green: bool
+    ends: dict[str, str]
+    seats: dict[str, tuple[Tenon | None, Recess | None]]
+    stock: dict[str, float] = field(default_factory=lambda: dict.fromkeys(EACH_END, 0.0))
+    marks: set[str] = field(default_factory=set)
+    gone_by: dict[str, str] = field(default_factory=dict)
+    method: str = ""
+    first: bool = True
+    dried: bool = False
+
+    def after(self, stage: Template, method: str) -> None:
+        """What the piece is like when the stage is done."""
+        for end in stage.makes:
+            self.ends[end] = CUT
+        for end in stage.clears:
+            self.ends[end] = GONE
+            self.gone_by[end] = stage.name
+        if method:
+            self.method = method
+            kind = grips()[method].kind
+            if stage.grips in ("foot", "both") and kind not in NO_MARK:
+                self.marks.add(kind)
+        self.first = self.first and not stage.on_the_lathe
+
+
+def begun(situation: Situation, skipped: tuple[Template, ...]) -> Progress:
+    """A piece as the person has it: stages that lie behind it are taken as done.
+
+    A finished piece has nothing left at its foot, unless the person gives the tenon or the recess in it.
+    """
+    hold = situation.case.hold
+    given = (hold.tenon, hold.recess)
+    progress = Progress(situation.traits.green, dict.fromkeys(EACH_END, STOCK), {"foot": given, "top": (None, None)})
+    for stage in skipped:
+        progress.after(stage, "")
+    progress.first = True
+    if given != (None, None):
+        progress.ends["foot"] = CUT
+    elif skipped and situation.traits.state == "finished":
+        progress.ends["foot"] = GONE
+        progress.gone_by["foot"] = "an earlier hand"
+    return progress

@@ -1,0 +1,123 @@
+"""A plan as a person reads it at the lathe: verdict, one reason, then a short block for each stage."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from typing import Any
+
+from advisor.report.numbers import length
+from advisor.report.terminal import Line, doing, wrapped
+from advisor.report.words import HEADLINE, METHOD_WORDS
+
+CHECKS_A_STAGE = 4
+SIZES = {
+    "diameter_mm": "{} across",
+    "length_mm": "{} long",
+    "depth_mm": "{} deep",
+    "shoulder_diameter_mm": "its shoulder flat to {}",
+    "circle_mm": "on a circle of {}",
+    "wall_mm": "{} of wood round it at least",
+}
+
+
+def _sizes(entry: Mapping[str, Any], units: str) -> str:
+    found = [form.format(length(entry[name], units)) for name, form in SIZES.items() if name in entry]
+    return ", ".join(found)
+
+
+def _leave(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
+    for entry in stage.get("leave", ()):
+        sizes = _sizes(entry, units)
+        told = f"{entry['what']}{', ' + sizes if sizes else ''}"
+        yield from wrapped(f"at the {entry['end']} a {told} (for: {entry['for']})", "  Leave    ", "do", 11)
+
+
+def _pause(stage: Mapping[str, Any]) -> Iterator[Line]:
+    if "pause" not in stage:
+        return
+    for text in stage["pause"]["texts"]:
+        yield from wrapped(text, "  Dry      ", "do", 11)
+
+
+def _checks(stage: Mapping[str, Any], said: set[str]) -> Iterator[Line]:
+    new = {_gist(text): text for text in reversed(stage["checks"])}
+    shown = [text for gist, text in reversed(new.items()) if gist not in said]
+    said.update(new)
+    for number, text in enumerate(shown[:CHECKS_A_STAGE]):
+        yield from wrapped(text, "  Check    - " if number == 0 else "           - ", hang=13)
+
+
+def _gist(text: str) -> str:
+    """An instruction up to its first number: told once, its later numbers stand in the lines of their stage."""
+    return re.split(r"\d", text, maxsplit=1)[0]
+
+
+def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) -> Iterator[Line]:
+    yield Line("")
+    size = f"  ({length(stage['diameter_mm'], units)} across)" if "diameter_mm" in stage else ""
+    verdict = "" if stage["kind"] != "lathe" else f"  {HEADLINE[stage['verdict']]}"
+    yield Line(f"{number}. {stage['name'].capitalize()}{size}{verdict}", "title")
+    yield from wrapped(stage["does"], "  Do       ", hang=11)
+    if "speed" in stage:
+        yield from doing(stage, units)
+    yield from _pause(stage)
+    yield from _leave(stage, units)
+    yield from _checks(stage, said)
+
+
+def _passed_over(stage: Mapping[str, Any]) -> Iterator[Line]:
+    for entry in stage.get("passed_over", ()):
+        title = METHOD_WORDS.get(entry["method"], entry["method"].replace("-", " "))
+        yield from wrapped(f"{title}: {entry['text']}", "           - ", "quiet", 13)
+
+
+def _bullets(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line]:
+    found = list(texts)
+    if found:
+        yield Line("")
+        yield Line(title, "title")
+    for text in found:
+        yield from wrapped(text, "  - ", role, 4)
+
+
+def _head(answer: Mapping[str, Any], title: str) -> Iterator[Line]:
+    count = len(answer["stages"])
+    told = f"stops at stage {count}" if "stopped" in answer else f"{count} stage{'s' if count > 1 else ''}"
+    yield Line(f"{HEADLINE[answer['verdict']]}  {title}: {answer['job']['title']}, {told}", answer["verdict"])
+    for reason in answer["reasons"][:1]:
+        yield from wrapped(reason["text"], "  ", "reason", 2)
+        if reason["do"] and reason["do"] not in reason["text"]:
+            yield from wrapped(reason["do"], "  -> ", "do", 5)
+
+
+def plan_lines(answer: Mapping[str, Any], title: str, units: str) -> Iterator[Line]:
+    """The plan as lines: verdict and reason, the stages, then what they have in common, once."""
+    yield from _head(answer, title)
+    said: set[str] = set()
+    for number, stage in enumerate(answer["stages"], 1):
+        yield from _stage(number, stage, units, said)
+    if "stopped" in answer:
+        yield from wrapped(answer["stopped"]["text"], "  Stop     ", "caution", 11)
+        yield from _passed_over(answer["stages"][-1])
+    yield from _bullets("Cautions, at every stage", _once(answer["cautions"]), "caution")
+    yield from _bullets("Also", (reason["text"] for reason in answer["reasons"][1:]))
+    assumed = "; ".join(f"{entry['field']} = {entry['value']}" for entry in answer["assumed"])
+    yield from _bullets("Nobody said, so assumed", [assumed] if assumed else [], "quiet")
+    gaps = (f"{entry['what']}: {entry['missing']}" for entry in answer["could_not_check"])
+    yield from _bullets("Could not be checked", gaps, "quiet")
+    yield Line("")
+    yield from wrapped(
+        "The order of the stages is common practice, no source. Ask `advisor advise` for one stage with its limits. "
+        "Local codes and licensed practice govern where they say more.",
+        "",
+        "quiet",
+    )
+
+
+def _once(cautions: Iterable[Mapping[str, Any]]) -> Iterator[str]:
+    """The cautions, one of each rule: the same caution comes with another number at another stage."""
+    first: dict[str, str] = {}
+    for entry in cautions:
+        first.setdefault(entry["rule"], entry["text"])
+    return iter(first.values())
