@@ -16,7 +16,7 @@ from advisor.reckoning import holds
 from advisor.reckoning.slender import slender_bar
 from advisor.reckoning.speed import Speed, speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
-from advisor.rulebook import Effect, load_book
+from advisor.rulebook import Effect, kept_book
 from advisor.situation import Situation, settle
 
 MOUNT_VERDICT = {
@@ -57,7 +57,7 @@ class Advice(NamedTuple):
 @lru_cache(maxsize=1)
 def default_engine() -> Engine:
     """The engine over the rule book of this package, built once."""
-    return Engine(load_book(checked=False))
+    return Engine(kept_book())
 
 
 def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:

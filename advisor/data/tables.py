@@ -13,6 +13,8 @@ from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
+from advisor.kept import kept
+
 FOLDER = Path(__file__).parent
 
 Cell = str | float | None
@@ -97,9 +99,14 @@ def load(table: Table) -> tuple[Row, ...]:
     Raises TableError: missing or unreadable file, missing, extra or misplaced column, short or long row, empty
     required cell, no number, number out of range, unknown word, the same key twice, wrong number of rows.
     """
-    try:
-        with (FOLDER / table.file).open(encoding="utf-8", newline="") as lines:
+    path = str(FOLDER / table.file)
+
+    def read() -> tuple[Row, ...]:
+        with open(path, encoding="utf-8", newline="") as lines:
             return parse(table, lines)
+
+    try:
+        return kept(path, (path, __file__), read, of=repr(table))
     except OSError as fault:
         raise TableError(f"{table.file}: cannot be read ({fault.strerror})") from fault
     except UnicodeDecodeError as fault:

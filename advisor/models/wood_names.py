@@ -7,7 +7,8 @@ from functools import cache, lru_cache
 from typing import Literal, NamedTuple
 
 from advisor.data import wood_tables
-from advisor.data.tables import load
+from advisor.data.tables import FOLDER, load
+from advisor.kept import kept
 
 Kind = Literal["one", "several", "unknown", "none"]
 
@@ -219,6 +220,11 @@ def _names() -> Iterator[tuple[str, _Entry]]:
 
 @cache
 def _index() -> _Index:
+    tables = [str(FOLDER / table.file) for table in (wood_tables.NAMES, wood_tables.SPECIES)]
+    return kept(__file__, (*tables, __file__), _new_index)
+
+
+def _new_index() -> _Index:
     by_words: dict[tuple[str, ...], _Entry] = {}
     by_letters: dict[str, _Entry] = {}
     by_genus: dict[str, list[str]] = {}

@@ -1,6 +1,6 @@
 """What a rule is and how the rules folder is found. The files below rules/ import this and nothing else of advisor."""
 
-from advisor.rulebook.book import Book, UnknownRule, load_book
+from advisor.rulebook.book import Book, UnknownRule, kept_book, load_book
 from advisor.rulebook.conditions import (
     UNKNOWN,
     AllOf,
@@ -58,6 +58,7 @@ __all__ = [
     "below",
     "between",
     "fact",
+    "kept_book",
     "load_book",
     "none_of",
     "one_of",

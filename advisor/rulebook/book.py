@@ -8,6 +8,7 @@ from functools import cached_property
 from importlib import import_module
 from importlib.machinery import SourceFileLoader
 
+from advisor.kept import kept
 from advisor.rulebook.conditions import BookError, Reads
 from advisor.rulebook.rule import Rule, page_problems
 
@@ -147,7 +148,7 @@ def _read(package: str, parts: tuple[str, ...], checked: bool) -> Rule:
 def load_book(package: str = "advisor.rules", checked: bool = True) -> Book:
     """Every rule below a package: one file each, the folder is the topic, the file name is the rule's name.
 
-    `checked` says whether docstrings are read too; advice needs none of them and starts sooner without.
+    `checked` says whether docstrings must be as they should be.
     Raises BookError with one line for each file that is not as it must be.
     """
     rules, problems = [], []
@@ -159,3 +160,16 @@ def load_book(package: str = "advisor.rules", checked: bool = True) -> Book:
     if problems:
         raise BookError("\n".join(problems))
     return Book(rules)
+
+
+def kept_book(package: str = "advisor.rules") -> Book:
+    """The whole book without its docstrings, which advice does not need, as it was last read.
+
+    Raises BookError as `load_book` does.
+    """
+    folder = import_module(package).__path__[0]
+
+    def read() -> Book:
+        return Book(rule.placed(rule.name, rule.topic, "") for rule in load_book(package, checked=False))
+
+    return kept(os.path.join(folder, "book"), (os.path.dirname(__file__), folder), read)

@@ -1,0 +1,146 @@
+"""What is kept beside its source is never older than the source, and never a fault."""
+
+from __future__ import annotations
+
+import os
+import pickle
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from advisor.kept import kept
+
+
+@pytest.fixture(autouse=True)
+def _writes_bytecode(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "dont_write_bytecode", False)
+
+
+@pytest.fixture
+def source(tmp_path: Path) -> Path:
+    (tmp_path / "table.csv").write_text("one")
+    return tmp_path / "table.csv"
+
+
+def read(source: Path, of: str = "") -> tuple[str, bool]:
+    """What is there, and whether the source itself was read for it."""
+    looked = []
+
+    def make() -> str:
+        looked.append(True)
+        return source.read_text()
+
+    return kept(str(source), [str(source)], make, of), bool(looked)
+
+
+def files(source: Path) -> list[Path]:
+    return list((source.parent / "__pycache__").iterdir())
+
+
+def test_the_second_time_it_is_kept(source: Path) -> None:
+    assert read(source) == ("one", True)
+    assert read(source) == ("one", False)
+
+
+def test_a_changed_source_is_read_again(source: Path) -> None:
+    read(source)
+    source.write_text("another")
+    assert read(source) == ("another", True)
+
+
+def test_a_source_of_the_same_size_is_read_again(source: Path) -> None:
+    read(source)
+    source.write_text("two")
+    os.utime(source, ns=(1, 1))
+    assert read(source) == ("two", True)
+
+
+def test_another_declaration_reads_again(source: Path) -> None:
+    read(source, "rows=1")
+    assert read(source, "rows=2") == ("one", True)
+
+
+def test_a_folder_is_all_its_python_files(tmp_path: Path) -> None:
+    (tmp_path / "rules" / "thrust").mkdir(parents=True)
+    rule = tmp_path / "rules" / "thrust" / "no_window.py"
+    rule.write_text("1")
+    count: Iterator[int] = iter(range(9))
+
+    def now() -> int:
+        return kept(str(tmp_path / "book"), [str(tmp_path / "rules")], lambda: next(count))
+
+    assert [now(), now()] == [0, 0]
+    rule.write_text("12")
+    assert now() == 1
+    (tmp_path / "rules" / "thrust" / "another.py").write_text("3")
+    assert now() == 2
+    rule.unlink()
+    assert [now(), now()] == [3, 3]
+    (tmp_path / "rules" / "thrust" / "note.txt").write_text("no rule")
+    assert now() == 3
+
+
+@pytest.mark.parametrize(
+    "damage", [b"", b"nonsense", b"\x80\x05", pickle.dumps("one"), pickle.dumps((["x"], "two"))], ids=range(5)
+)
+def test_a_damaged_copy_is_no_fault(source: Path, damage: bytes) -> None:
+    read(source)
+    (copy,) = files(source)
+    copy.write_bytes(damage)
+    assert read(source) == ("one", True)
+    assert read(source) == ("one", False)
+
+
+def test_nothing_is_written_where_python_writes_no_bytecode(source: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "dont_write_bytecode", True)
+    assert [read(source), read(source)] == [("one", True)] * 2
+    assert not (source.parent / "__pycache__").exists()
+
+
+def test_a_place_that_takes_no_file_is_no_fault(source: Path) -> None:
+    (source.parent / "__pycache__").write_text("a file where the folder should be")
+    assert [read(source), read(source)] == [("one", True)] * 2
+
+
+def test_a_copy_that_cannot_be_put_in_place_leaves_no_draft(source: Path) -> None:
+    read(source)
+    (copy,) = files(source)
+    copy.unlink()
+    copy.mkdir()
+    assert read(source) == ("one", True)
+    assert files(source) == [copy]
+
+
+def test_what_reading_raises_is_raised(tmp_path: Path) -> None:
+    def fail() -> str:
+        raise ValueError("damaged")
+
+    with pytest.raises(ValueError, match="damaged"):
+        kept(str(tmp_path / "table"), [str(tmp_path)], fail)
+
+
+def test_a_changed_rule_is_seen_by_the_next_process(tmp_path: Path) -> None:
+    shelf = tmp_path / "shelf"
+    (shelf / "thrust").mkdir(parents=True)
+    for folder in (shelf, shelf / "thrust"):
+        (folder / "__init__.py").touch()
+    text = "from advisor.rulebook import Effect, Rule, fact\nrule = Rule(fact('thrust'), Effect.NOTE, says={!r})\n"
+    script = "from advisor.rulebook import kept_book; print([rule.says for rule in kept_book('shelf')])"
+    environment = {**os.environ, "PYTHONPATH": str(tmp_path)}
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
+
+    def says() -> str:
+        done = subprocess.run(
+            [sys.executable, "-c", script], env=environment, capture_output=True, text=True, check=True
+        )
+        return done.stdout.strip()
+
+    rule = shelf / "thrust" / "slack.py"
+    rule.write_text(text.format("Wind it up."))
+    assert [says(), says()] == ["['Wind it up.']"] * 2
+    assert list((shelf / "__pycache__").glob("book*.kept"))
+    rule.write_text(text.format("Wind it up again."))
+    assert says() == "['Wind it up again.']"
