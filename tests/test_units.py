@@ -41,6 +41,7 @@ from advisor.units import (
     parse_exact,
     show,
 )
+from tests.conftest import scale
 
 KINDS = [kind for kind in vars(units).values() if isinstance(kind, Kind)]
 
@@ -341,14 +342,16 @@ def test_anything_ends_in_a_number_or_a_unit_error(text: str, kind: Kind) -> Non
 
 
 @pytest.mark.slow
-@settings(max_examples=5000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(5_000), deadline=None)
 @given(VALUES, SHOWABLE, st.sampled_from(System))
 def test_what_is_printed_reads_back_many(value: float, kind: Kind, system: System) -> None:
     check_shown(value, kind, system)
 
 
 @pytest.mark.slow
-@settings(max_examples=10000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(10_000), deadline=None)
 @given(st.text(max_size=20) | LIKE_QUANTITIES, st.sampled_from(KINDS))
 def test_anything_ends_in_a_number_or_a_unit_error_many(text: str, kind: Kind) -> None:
     check_garbage(text, kind)

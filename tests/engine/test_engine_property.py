@@ -34,6 +34,7 @@ from advisor.rulebook import (
     one_of,
     present,
 )
+from tests.conftest import scale
 
 KINDS = ("blank", "hold", "thrust-window")
 WORDS = ("a", "ab", "b", "unknown", "1", "true", "it's", 'say "x"', "back\\slash", "ä 木")
@@ -138,7 +139,8 @@ def test_engine_matches_the_same_in_several_sets(whens: list[When], posted: list
 
 
 @pytest.mark.slow
-@settings(max_examples=4000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(4_000), deadline=None)
 @given(st.lists(conditions, max_size=30), st.lists(facts, max_size=8))
 def test_engine_matches_as_the_conditions_say_many_times(whens: list[When], posted: list[Fact]) -> None:
     check(whens, posted)

@@ -13,6 +13,7 @@ from advisor.models.case import Case, CaseContradiction, case_schema
 from advisor.models.fields import Shape, Spec, specs
 from advisor.reading import InputFault, read_case, read_text, write_case
 from advisor.reading.files import Format, text_of_bytes
+from tests.conftest import scale
 from tests.reading.texts import GOOD_YAML
 
 FORMATS: tuple[Format, ...] = ("yaml", "toml", "json")
@@ -154,28 +155,32 @@ def test_any_word_ends_in_a_case_or_a_fault(word: str) -> None:
 
 
 @pytest.mark.slow
-@settings(max_examples=800, deadline=None, suppress_health_check=CHECKED)
+@pytest.mark.properties
+@settings(max_examples=scale(800), deadline=None, suppress_health_check=CHECKED)
 @given(cases())
 def test_many_cases_read_back_equal(case: Case) -> None:
     check_round_trip(case)
 
 
 @pytest.mark.slow
-@settings(max_examples=8000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(8_000), deadline=None)
 @given(NONSENSE | NEAR_CASES, st.sampled_from(FORMATS))
 def test_many_texts_end_in_a_case_or_a_fault(text: str, format_: Format) -> None:
     check_garbage(text, format_)
 
 
 @pytest.mark.slow
-@settings(max_examples=4000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(4_000), deadline=None)
 @given(st.binary(max_size=120), st.sampled_from(FORMATS))
 def test_many_bytes_end_in_a_case_or_a_fault(raw: bytes, format_: Format) -> None:
     check_bytes(raw, format_)
 
 
 @pytest.mark.slow
-@settings(max_examples=4000, deadline=None)
+@pytest.mark.properties
+@settings(max_examples=scale(4_000), deadline=None)
 @given(st.builds(str.__add__, WORDS, NONSENSE))
 def test_many_words_end_in_a_case_or_a_fault(word: str) -> None:
     check_word(word)
