@@ -15,7 +15,7 @@ from advisor import __version__
 ANSWER_PARTS = {
     "advise": ("holding", "speed", "thrust", "centers", "tool"),
     "mount": (),
-    "hold": ("holding",),
+    "hold": ("holding", "proportions"),
     "speed": ("speed",),
     "thrust": ("thrust", "centers"),
 }

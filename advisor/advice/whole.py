@@ -24,7 +24,12 @@ def answer_for(case: Case, parts: Iterable[str], engine: Fires | None = None, ch
     if changes and "thrust" in wanted and _speed_matters(advice):
         tried["thrust"] = thrust_changes(advice, engine)
     ladder = rungs(advice) if changes and "speed" in wanted and advice.verdict != "do-not-mount" else ()
-    return compose(advice, wanted, tried, lambda method: _hold_changes(advice, engine, method, changes), ladder)
+    answer = compose(advice, wanted, tried, lambda method: _hold_changes(advice, engine, method, changes), ladder)
+    if "proportions" in wanted and "holding" in wanted:
+        from advisor.advice.proportioned import add_proportions
+
+        add_proportions(answer, advice)
+    return answer
 
 
 def _speed_matters(advice: Advice) -> bool:

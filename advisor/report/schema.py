@@ -43,7 +43,34 @@ def _holding() -> dict[str, Any]:
             "sizes": {"type": "object", "additionalProperties": NUMBER},
             "tail": {"enum": ["up", "away"]},
         },
-        {"low": NUMBER, "typical_over_divisor": NUMBER},
+        {"low": NUMBER, "typical_over_divisor": NUMBER, "proportions": _proportions()},
+    )
+
+
+def _proportions() -> dict[str, Any]:
+    size = _object(
+        {"name": TEXT, "value": NUMBER, "unit": {"enum": ["mm", ""]}, "given": {"type": "boolean"}, "why": TEXT},
+        {"least": NUMBER, "most": NUMBER},
+    )
+    check = _object({"name": TEXT, "have": NUMBER, "need": NUMBER, "unit": TEXT, "grade": GRADES})
+    return _object(
+        {"sizes": _list(size), "checks": _list(check), "notes": TEXTS},
+        {
+            "enough": {"type": "boolean"},
+            "margin": NUMBER,
+            "gives_first": TEXT,
+            "jaw_circle": _object({"margin_on": NUMBER, "margin_off": NUMBER}, {"diameter_mm": NUMBER}),
+            "drying": _object({"oval_mm": NUMBER, "leave_mm": NUMBER}, {"loosens_percent": NUMBER}),
+        },
+    )
+
+
+def _drying() -> dict[str, Any]:
+    numbers = ("from_percent", "to_percent", "shrinks_most_percent", "shrinks_least_percent", "diameter_mm", "oval_mm")
+    walls = ("wall_mm", "wall_of_oval_mm", "finished_wall_mm")
+    return _object(
+        {**dict.fromkeys(numbers, NUMBER), "woods": TEXT, "filled": {"type": "boolean"}},
+        dict.fromkeys(walls, NUMBER),
     )
 
 
@@ -185,7 +212,15 @@ def answer_schema() -> dict[str, Any]:
             "assumed": _list(_object({"field": TEXT, "value": TEXT, "why": TEXT})),
             "could_not_check": _list(_object({"what": TEXT, "missing": TEXT})),
         },
-        {"holding": _list(_holding()), "speed": _speed(), "thrust": _thrust(), "centers": free, "tool": free, **plan},
+        {
+            "holding": _list(_holding()),
+            "speed": _speed(),
+            "thrust": _thrust(),
+            "centers": free,
+            "tool": free,
+            "drying": _drying(),
+            **plan,
+        },
     )
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "answer", **schema}
 

@@ -14,6 +14,7 @@ WIDTH = 88
 BAR = 40
 LIMIT_ROWS = 8
 HOLD_ROWS = 5
+AGAINST = ("not-advised", "refused", "could-not-check")
 
 
 class Line(NamedTuple):
@@ -204,6 +205,21 @@ def _changes(answer: Mapping[str, Any]) -> Iterator[Line]:
         yield from wrapped(text, "  - ", hang=4)
 
 
+def _sizes(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
+    """Sizes of the hold in use, and of the best one where another was chosen; only where they were asked for."""
+    sized = [hold for hold in answer.get("holding", []) if "proportions" in hold][:2]
+    if not sized:
+        return
+    from advisor.report.proportions import drying_lines, hold_lines
+
+    chosen, *others = sized
+    yield from hold_lines(chosen, units)
+    if chosen["verdict"] in AGAINST and others and others[0]["verdict"] not in AGAINST:
+        yield from hold_lines(others[0], units)
+    if "drying" in answer:
+        yield from drying_lines(answer["drying"], units)
+
+
 def _list(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line]:
     found = list(texts)
     if not found:
@@ -225,6 +241,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
         if any(part in answer for part in ("holding", "speed", "thrust")):
             yield from _title("What to do")
         yield from doing(answer, units)
+        yield from _sizes(answer, units)
         yield from _steps(answer)
     yield from _list("Cautions", (entry["text"] for entry in answer["cautions"]), "caution")
     others = [

@@ -20,7 +20,7 @@ work.material work.form work.grain work.state work.diameter work.length work.fin
 work.wall work.floor work.mass work.moisture work.one_side_wet work.raw work.radii work.radii_far_end work.offset
 work.balance_test.weight work.balance_test.radius work.axis_from_flat work.grain_slope work.end_waste work.profile
 work.parts work.tested work.use work.condition work.crack.along work.crack.across work.crack.gap work.crack.runs
-work.purpose work.marks_allowed
+work.purpose work.marks_allowed work.finished_length
 machine.kind machine.swing machine.swing_over_carriage machine.between_centers machine.spindle_bore machine.min_rpm
 machine.max_rpm machine.speeds machine.rpm_set machine.nose machine.spindle_taper machine.tail_taper machine.mass
 machine.base_width machine.spindle_height machine.bolted_down machine.stand machine.power machine.reverse
@@ -32,8 +32,8 @@ hold.drive.kind hold.tail.kind hold.tail.point_angle hold.tail.cup_diameter hold
 hold.steady.position hold.tenon.diameter hold.tenon.length hold.tenon.shoulder_diameter hold.recess.diameter
 hold.recess.depth hold.recess.wall hold.screws.count hold.screws.diameter hold.screws.length hold.screws.circle
 hold.screws.kind hold.glue.kind hold.glue.diameter hold.glue.cured hold.vacuum.gauge hold.vacuum.seal_diameter
-hold.chuck.max_rpm hold.chuck.grip hold.chuck.jaw_depth hold.chuck.jaw_circle hold.overhang hold.rear_overhang
-hold.outboard hold.handwheel_torque hold.left_mounted hold.slip_test.torque hold.slip_test.thrust
+hold.chuck.max_rpm hold.chuck.grip hold.chuck.jaw_depth hold.chuck.jaw_circle hold.chuck.jaw_smallest
+hold.chuck.jaw_largest hold.overhang hold.rear_overhang hold.outboard hold.handwheel_torque hold.left_mounted hold.slip_test.torque hold.slip_test.thrust
 cut.operation cut.rotation cut.tool cut.tool_material cut.force cut.depth cut.feed cut.drill_diameter cut.diameter
 cut.wanted_rpm cut.cooling
 person.reacted_before person.asthma person.respirator person.extraction person.others_in_room

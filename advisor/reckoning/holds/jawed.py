@@ -105,7 +105,7 @@ def _per_grip(rub: float, seat: _Seat) -> tuple[float, float]:
 class Ways(NamedTuple):
     """How an outside grip may let go, each at the low end and typical: grip N of the key and grip N that crushes, then
     torque N·m that turns it, moment N·m that tips it and moment N·m that breaks its root (None: not known), all three
-    at the smaller of the two grips. `contact` is the share of the girth that touches."""
+    at the smaller of the two grips. `contact` is the share of the girth that touches, `area` what touches in mm²."""
 
     key: Ends
     crushes: Ends
@@ -114,6 +114,7 @@ class Ways(NamedTuple):
     snaps: Ends | None
     pulls: Ends
     contact: float
+    area: float
 
 
 def _ways(job: Job, model: Model) -> Ways | None:
@@ -138,7 +139,7 @@ def _ways(job: Job, model: Model) -> Ways | None:
         tips.append(dovetail * force * moment)
         pulls.append(rub[end] * force)
     snaps = None if bending is None else Ends(unit_root * bending.low, unit_root * bending.typical)
-    return Ways(usual, crushes, Ends(*turns), Ends(*tips), snaps, Ends(*pulls), seat.contact)
+    return Ways(usual, crushes, Ends(*turns), Ends(*tips), snaps, Ends(*pulls), seat.contact, stands)
 
 
 def ways(job: Job) -> Ways | None:

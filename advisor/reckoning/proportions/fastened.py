@@ -7,11 +7,12 @@ from collections.abc import Sequence
 from advisor.physics.screws import LEAD_HOLE_HARDWOOD, LEAD_HOLE_SOFTWOOD
 from advisor.reckoning.holds import sizes
 from advisor.reckoning.holds.need import overhang
-from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, shop
+from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, said, shop
 
 COUNTS = (4, 6, 8, 10, 12)  # more than twelve is a rim of holes
 THREADS_MM = (15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0)  # as screws are sold
 THREAD_SHARE = 0.5  # of the work's length that may hold thread
+CLEAR_OF_STEEL_MM = 5.0  # between the tool and the tip of a screw; memory
 GLUE_SHARE = 0.45  # of the work's diameter: contact that practice asks for
 SEAL_SHARE = 0.95
 LEAST_SEAL_MM = 25.0
@@ -73,7 +74,7 @@ def faceplate(trial: Trial) -> Proportions:
     least_count = trial.first_of("screws.count", COUNTS, {"screws.length": thread})
     own_count = given is not None and given.count is not None
     own_thread = given is not None and given.length is not None
-    notes = [*_lead_hole(trial), f"keep the tool {thread + 5:.0f} mm off the plate: steel is in there"]
+    notes = [*_lead_hole(trial), f"keep the tool {said(thread + CLEAR_OF_STEEL_MM)} off the plate: steel is in there"]
     if not trial.carries(advised):
         better = _more(trial, count, threads)
         if better is None:
@@ -136,7 +137,7 @@ def screw_chuck(trial: Trial) -> Proportions:
     thread = figures.sizes["length"] if own is not None or least is None else max(figures.sizes["length"], least)
     notes = _lead_hole(trial)
     if least is None:
-        notes = (f"no thread up to {threads[-1]:.0f} mm carries this cut on one screw", *notes)
+        notes = (f"no thread up to {said(threads[-1])} carries this cut on one screw", *notes)
     parts = (
         Size("face.diameter", figures.sizes["face"], "mm", False, None, None, "flat or a hair hollow: the face drives"),
         Size("screws.diameter", worm, "mm", given is not None and given.diameter is not None, None, None, "the worm"),
@@ -165,9 +166,9 @@ def bonded(trial: Trial) -> Proportions:
     made = trial.with_sizes({"glue.diameter": value})
     notes = []
     if low > high:
-        notes.append(f"too tall for it: {reach:.0f} mm of face would be asked for, there are {high:.0f} mm")
+        notes.append(f"too tall for it: {said(reach)} of face would be asked for, there are {said(high)}")
     elif least is None:
-        notes.append(f"no face up to {high:.0f} mm carries this cut{_other_glue(trial, low, high)}")
+        notes.append(f"no face up to {said(high)} carries this cut{_other_glue(trial, low, high)}")
     parts = (Size("glue.diameter", value, "mm", own is not None, least, high, why),)
     return _told(made, parts, "glued", notes, low <= high)
 
@@ -182,7 +183,7 @@ def _other_glue(trial: Trial, low: float, high: float) -> str:
         other = trial.with_sizes({"glue.kind": kind})
         least = other.least("glue.diameter", max(low, 10.0), high)
         if least is not None:
-            return f" with the glue named or assumed; with {kind}, {shop(least, high):.0f} mm would"
+            return f" with the glue named or assumed; with {kind}, {said(shop(least, high))} would"
     return ""
 
 
@@ -197,7 +198,7 @@ def sealed(trial: Trial) -> Proportions:
     why = "the cut asks for it" if value > advised else "what the trade makes it"
     value = own if own is not None else shop(value, high)
     made = trial.with_sizes({"vacuum.seal_diameter": value})
-    notes = () if least is not None else (f"no seal up to {high:.0f} mm carries this cut",)
+    notes = () if least is not None else (f"no seal up to {said(high)} carries this cut",)
     parts = (Size("vacuum.seal_diameter", value, "mm", own is not None, least, high, why),)
     return _told(made, parts, "sucked", notes)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from advisor.data.tables import Number, Row, Table, Text, load
+from advisor.reckoning.holds.methods import SPURS
 from advisor.reckoning.holds.sizes import clamp
 from advisor.reckoning.proportions.size import Proportions, Size, Trial
 from advisor.situation import Situation
@@ -39,7 +40,7 @@ MODEL_WHY = {
     "cup.diameter": "a half to two thirds of the ball",
     "jam.diameter": "turned to the work, with one or two degrees of taper",
     "jam.length": "longer does not go on straight",
-    "drive.outer_diameter": "a quarter to a half of the end",
+    "drive.outer_diameter": "a quarter to a half of the end, six tenths for a ring",
     "drive.seated_depth": "sunk in before the tailstock holds it",
 }
 
@@ -93,5 +94,7 @@ def taken(trial: Trial) -> Proportions:
         if key in names
     )
     margin = figures.divided
-    slips = "slips" if margin is not None else ""
-    return Proportions(trial.method, sizes, None if margin is None else margin >= 1, margin, slips)
+    first = "tears" if trial.method in SPURS else "slips"
+    return Proportions(
+        trial.method, sizes, None if margin is None else margin >= 1, margin, first if margin is not None else ""
+    )

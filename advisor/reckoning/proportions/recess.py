@@ -7,7 +7,7 @@ from advisor.physics.jaws import recess_force
 from advisor.physics.proportions import recess_outside_diameter
 from advisor.reckoning.holds import jawed, sizes, strengths
 from advisor.reckoning.holds.capacity import Model
-from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, shop
+from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, said, shop
 
 LEAST_WALL_MM = 15.0  # common practice, no source
 LEAST_DIAMETER_MM = 25.0  # smaller jaws do not open in it; memory
@@ -35,14 +35,14 @@ def _solved(trial: Trial, high: float, deepest: float) -> tuple[float | None, fl
 
 
 def _wall(trial: Trial, diameter: float, depth: float) -> float | None:
-    """Wall at which the rim stands a hand-snug grip without a divisor; None where no wall does, or nobody knows."""
+    """Wall at which the rim stands the key without a divisor, at the low end of its strength; None where none does."""
     tension = strengths.splitting(trial.situation)
     if tension is None:
         return None
     floor = trial.situation.case.work.floor or 0.0
     try:
         outside = recess_outside_diameter(
-            grip=snug_grip(trial),
+            grip=key_grip(trial),
             diameter=diameter,
             depth=depth + min(floor, jawed.FLOOR_DEPTHS * depth),
             tension_perpendicular=tension.low,
@@ -52,8 +52,8 @@ def _wall(trial: Trial, diameter: float, depth: float) -> float | None:
     return max((outside - diameter) / 2, LEAST_WALL_MM)
 
 
-def snug_grip(trial: Trial) -> float:
-    """Outward grip in N of a hand-snug key at its low end, or the person's own."""
+def key_grip(trial: Trial) -> float:
+    """Outward grip in N of the key at its low end, or the person's own."""
     return jawed.grip(trial.job, Model(jawed.DIVISORS)).low
 
 
@@ -75,29 +75,28 @@ def recess(trial: Trial) -> Proportions:
     depth = own_depth if own_depth is not None else depth
     wall = max((_outside(trial, diameter) - diameter) / 2, 0.0)
     made = trial.with_sizes({FIELD: diameter, DEPTH: depth})
-    stands = _wall(made, diameter, depth)
     own_wall = given is not None and given.wall is not None
+    most = max((end - diameter) / 2, 0.0)
+    needs = made.least(WALL, LEAST_WALL_MM, most)
     parts = (
         Size(FIELD, diameter, "mm", own is not None, least, high, why),
         Size(DEPTH, depth, "mm", own_depth is not None, None, deepest, "leave as much floor under it as it is deep"),
-        Size(WALL, wall, "mm", own_wall, stands or LEAST_WALL_MM, None, "opening jaws load it like a hoop"),
+        Size(WALL, wall, "mm", own_wall, needs, most, "opening jaws load it like a hoop"),
     )
-    return _told(made, parts, high, stands)
+    return _told(made, parts, high)
 
 
-def _told(made: Trial, parts: tuple[Size, ...], high: float, stands: float | None) -> Proportions:
+def _told(made: Trial, parts: tuple[Size, ...], high: float) -> Proportions:
     diameter, depth, wall = (part.value for part in parts)
     margin, least = made.margin(), parts[0].least
     tension = strengths.splitting(made.situation)
     notes = []
     if high < LEAST_DIAMETER_MM:
-        notes.append(f"no recess fits: {LEAST_WALL_MM:.0f} mm of wood on either side leave {max(high, 0):.0f} mm")
+        notes.append(f"no recess fits: {said(LEAST_WALL_MM)} of wood on either side leave {said(max(high, 0))}")
     elif least is None and margin is not None:
-        notes.append(f"none up to {high:.0f} mm across and {DEPTHS_MM[-1]:.0f} mm deep carries this cut")
+        notes.append(f"none up to {said(high)} across and {said(DEPTHS_MM[-1])} deep carries this cut")
     if tension is None or margin is None:
         return Proportions(made.method, parts, None, None, "", notes=tuple(notes))
-    if stands is None:
-        notes.append("even a wide wall splits under a firm key: hand-snug, no more")
     outer = diameter + 2 * wall
     floor = made.situation.case.work.floor or 0.0
     deep = depth + min(floor, jawed.FLOOR_DEPTHS * depth)
@@ -108,6 +107,10 @@ def _told(made: Trial, parts: tuple[Size, ...], high: float, stands: float | Non
         if outer > diameter
         else 0.0
     )
-    checks = (Check("splitting", splits, snug_grip(made), "N", "estimate"),)
+    checks = (Check("splitting", splits, key_grip(made), "N", "estimate"),)
+    if splits < key_grip(made):
+        stands = _wall(made, diameter, depth)
+        told = "no wall stands one" if stands is None else f"{said(stands)} of wall would stand one"
+        notes.append(f"a firm key splits it ({told})")
     enough = margin >= 1 and high >= LEAST_DIAMETER_MM and wall >= LEAST_WALL_MM
     return Proportions(made.method, parts, enough, margin, "splits", checks, None, tuple(notes))

@@ -17,6 +17,7 @@ ENOUGH = 1.0  # typical capacity over its divisor, over the need: from here on a
 SCAN = 10  # sizes tried between both ends before the search closes in
 CLOSE_IN = 9  # halvings: to a five-thousandth of the span
 SCREW_CHUCK = "screw-chuck"
+MM_PER_INCH = 25.4
 
 
 class Size(NamedTuple):
@@ -88,6 +89,11 @@ def shop(value: float, most: float | None = None) -> float:
     """A length rounded up to a whole millimeter, never past `most`."""
     up = math.ceil(value - 1e-9)
     return up if most is None or up <= most else most
+
+
+def said(millimeters: float) -> str:
+    """A length as both systems say it."""
+    return f"{millimeters:.0f} mm ({millimeters / MM_PER_INCH:.2g} in)"
 
 
 def as_judged(situation: Situation, method: str) -> Situation:

@@ -8,13 +8,14 @@ from advisor.physics.proportions import tenon_grip_length, tenon_root_diameter
 from advisor.reckoning.holds import jawed, sizes, strengths
 from advisor.reckoning.holds.margins import steady_possible
 from advisor.reckoning.holds.need import overhang
-from advisor.reckoning.proportions.size import Check, Circle, Proportions, Size, Trial, shop
+from advisor.reckoning.proportions.size import Check, Circle, Proportions, Size, Trial, said, shop
 
 LEAST_SHARE_ALONE = 0.25  # of the diameter of side-grain work, tailstock away
 LEAST_SHARE_TAIL = 0.2
 REACH_SIDE = 3.0  # diameters of a side-grain tenon that the work may stand out alone
 REACH_END = 4.0
 LEAST_TENON_MM = 10.0  # less is a pin; memory
+LEAST_LENGTH_MM = 6.0  # shorter gives the jaws nothing; common practice, no source
 CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
 FOOT_SHARE = 0.25  # of the work's length that a tenon may take; common practice, no source
 TAKES_UP_TO = {
@@ -26,6 +27,7 @@ TAKES_UP_TO = {
     "four-jaw-independent": 150.0,
     "drill-chuck": 12.0,
 }
+NEWTONS_PER_POUND = 4.4482216152605
 END_SHARE = 0.85  # of the end face that a tenon may take
 FIELD = "tenon.diameter"
 ON_A_TENON = ("jaws-on-tenon", "long-jaws")
@@ -91,7 +93,7 @@ def _length(trial: Trial, diameter: float) -> Size:
         own if own is not None else shop(min(advised, most), most),
         "mm",
         own is not None,
-        trial.least("tenon.length", 2.0, max(most, 2.0), {FIELD: diameter}) if trial.method in ON_A_TENON else None,
+        trial.least("tenon.length", LEAST_LENGTH_MM, most, {FIELD: diameter}) if trial.method in ON_A_TENON else None,
         most,
         why if most < advised else "the shoulder holds it, not the length",
     )
@@ -158,17 +160,23 @@ def _notes(trial: Trial, found: jawed.Ways, length: Size, diameter: float) -> tu
         longer = tenon_grip_length(
             grip=found.key.typical, diameter=diameter, strength=pressure.typical, contact=found.contact
         )
-        told = f"a tenon {shop(longer):.0f} mm long would stand it" if longer > length.value else "go easy on the key"
+        told = f"a tenon {said(shop(longer))} long would stand it" if longer > length.value else "go easy on the key"
         notes.append(
-            f"a firm key crushes it: {found.key.typical:.0f} N of grip against {found.crushes.typical:.0f} N; {told}"
+            f"a firm key crushes it: it grips with {_newtons(found.key.typical)} and the wood stands "
+            f"{_newtons(found.crushes.typical)}; {told}"
         )
     bending = strengths.root(trial.situation)
     need = trial.job.need
     if bending is not None and need.moment > 0:
         root = tenon_root_diameter(moment=need.moment, strength=bending.low, divisor=trial.figures().divisor)
         grain = "across" if trial.situation.traits.grain != "along" else "along"
-        notes.append(f"with the grain {grain} it, {shop(root):.0f} mm is the least its root asks for")
+        notes.append(f"with the grain {grain} it, {said(shop(root))} is the least its root asks for")
     return tuple(notes)
+
+
+def _newtons(force: float) -> str:
+    """A force to two figures, as both systems say it."""
+    return f"{float(f'{force:.2g}'):.0f} N ({float(f'{force / NEWTONS_PER_POUND:.2g}'):.0f} lbf)"
 
 
 def tenon(trial: Trial) -> Proportions:
@@ -189,9 +197,9 @@ def tenon(trial: Trial) -> Proportions:
         end = trial.situation.body.end_diameter
         ledge = given.shoulder_diameter if given is not None else None
         advised = min(end, diameter + 2 * sizes.TENON_SHOULDER_MM)
-        said = "square, a hair hollow, tight on the jaw faces"
+        why = "square, a hair hollow, tight on the jaw faces"
         parts.append(
-            Size("tenon.shoulder_diameter", ledge or advised, "mm", ledge is not None, diameter, end, said)
+            Size("tenon.shoulder_diameter", ledge or advised, "mm", ledge is not None, diameter, end, why)
         )
     return _told(made, tuple(parts), span)
 
@@ -202,9 +210,9 @@ def _told(made: Trial, parts: tuple[Size, ...], span: _Span) -> Proportions:
     found = jawed.ways(made.job)
     notes: tuple[str, ...] = ()
     if span.low > span.high:
-        notes = (f"no tenon fits: {span.why_low}, at least {span.low:.0f} mm; {span.why_high}, {span.high:.0f} mm",)
+        notes = (f"no tenon fits: {span.why_low}, at least {said(span.low)}; {span.why_high}, {said(span.high)}",)
     elif least is None and margin is not None:
-        notes = (f"none up to {span.high:.0f} mm carries this cut ({span.why_high})",)
+        notes = (f"none up to {said(span.high)} carries this cut ({span.why_high})",)
     if found is None:
         return Proportions(made.method, parts, None, None, "", notes=notes)
     checks, first = _checks(made, found)
