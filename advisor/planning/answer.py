@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from advisor import verdicts
@@ -68,7 +68,7 @@ def _stage(plan: Plan, place: int) -> dict[str, Any]:
         found |= _on_the_lathe(stage)
         checks += stage.answer["checks"] if stage.answer is not None else []
     if stage.template.operation == PAUSE:
-        found["pause"] = pause(plan, stage)
+        found["pause"] = pause(plan, plan.stages[:place])
     if stage.fault is None:
         found["leave"] = list(leave(plan.stages, place))
     found["checks"] = list(dict.fromkeys(checks))
@@ -83,16 +83,30 @@ def _stop(plan: Plan) -> dict[str, Any] | None:
     return {"stage": stage.template.name, "fault": fault.name, "text": fault.text, "do": fault.do}
 
 
-def _reasons(plan: Plan, answers: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """Why the verdict: what stops the plan, then the reasons of the worst stages first, each once."""
+def _at(numbers: Sequence[int], all_: int) -> str:
+    """Which stages a reason is about; nothing when it is all of them."""
+    if len(numbers) == all_:
+        return ""
+    return f"Stage{'s' if len(numbers) > 1 else ''} {', '.join(map(str, numbers))}: "
+
+
+def _reasons(plan: Plan) -> list[dict[str, Any]]:
+    """Why the verdict: what stops the plan, then the reasons of the worst stages first, each once with its stages."""
     found = []
     stop = _stop(plan)
     if stop is not None:
         text = f"The plan stops at stage {len(plan.stages)}, {stop['stage']}: {stop['text']}"
         found.append({"rule": stop["fault"], "text": text, "basis": source(PRACTICE).title, "do": stop["do"]})
-    worst = sorted(answers, key=lambda answer: -verdicts.MOUNT.index(answer["verdict"]))
-    found += [reason for answer in worst for reason in answer["reasons"] if reason["text"] not in str(stop)]
-    return list({reason["text"]: reason for reason in found}.values())
+    answered = [(number, stage.answer) for number, stage in enumerate(plan.stages, 1) if stage.answer is not None]
+    numbers: dict[str, list[int]] = {}
+    for number, answer in answered:
+        for reason in answer["reasons"]:
+            numbers.setdefault(reason["text"], []).append(number)
+    worst = sorted(answered, key=lambda entry: -verdicts.MOUNT.index(entry[1]["verdict"]))
+    told = {reason["text"]: reason for _, answer in worst for reason in answer["reasons"]}
+    if stop is not None:
+        told.pop(stop["text"], None)
+    return found + [{**one, "text": _at(numbers[text], len(answered)) + text} for text, one in told.items()]
 
 
 def _together(answers: Sequence[Mapping[str, Any]], key: str, by: str) -> list[dict[str, Any]]:
@@ -116,7 +130,7 @@ def compose(plan: Plan) -> dict[str, Any]:
     answer: dict[str, Any] = {
         "schema": SCHEMA,
         "verdict": verdicts.worst(verdicts.MOUNT, (stage["verdict"] for stage in stages)),
-        "reasons": _reasons(plan, answers),
+        "reasons": _reasons(plan),
         "job": {"name": plan.job.name, "title": plan.job.title, "assumed": bool(plan.assumed)},
         "stages": stages,
         "cautions": _together(answers, "cautions", "text") or [OWN_CAUTION],

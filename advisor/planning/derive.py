@@ -50,7 +50,9 @@ def _work(case: Case, situation: Situation, job: Job, stage: Template, progress:
 def _seat(case: Case, stage: Template, progress: Progress) -> Case:
     """The tenon and the recess at the end that is gripped; none where the other end or a face is."""
     tenon, recess = progress.seats.get(stage.grips, (None, None))
-    update = {"tenon": tenon, "recess": recess}
+    update: dict[str, Any] = {"tenon": tenon, "recess": recess}
+    if stage.same and case.hold.drive is None:
+        update["drive"] = progress.drive
     return case.model_copy(update={"hold": case.hold.model_copy(update=update)})
 
 

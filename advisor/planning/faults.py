@@ -164,8 +164,11 @@ def does_not_fit(stage_case: Case) -> Fault | None:
     return Fault("does-not-fit", f"At this stage {text}.", f"Change {' or '.join(found[0].fields)}.")
 
 
-def removed_too_early(order: Sequence[tuple[Template, str]]) -> Iterable[Fault]:
-    """Backward along the job: every end that a hold needs must still be there, so no stage before may clear it."""
+def removed_too_early(order: Sequence[tuple[Template, str]]) -> Iterable[tuple[int, Fault]]:
+    """Backward along the job: every end that a hold needs must still be there, so no stage before may clear it.
+
+    Gives the place of the stage that needs it, the latest first.
+    """
     for late in range(len(order) - 1, 0, -1):
         stage, method = order[late]
         if not method or grips()[method].kind in ("touch", "bore"):
@@ -174,11 +177,12 @@ def removed_too_early(order: Sequence[tuple[Template, str]]) -> Iterable[Fault]:
         for early in range(late - 1, -1, -1):
             before = order[early][0]
             for end in sorted(needed & set(before.clears)):
-                yield Fault(
+                fault = Fault(
                     "removed-too-early",
                     f"{before.name} takes the {end} away, and {stage.name} still has to hold it there.",
                     f"Clear the {end} after {stage.name}.",
                 )
+                yield late, fault
             needed -= set(before.makes)
 
 

@@ -141,8 +141,8 @@ def jobs() -> dict[str, Job]:
     for row in load(STAGES):
         found = stages.setdefault(row.text("job"), [])
         found.append(_template(row, found[-1] if found else None))
-    found = [(row.text("job"), row.text("title"), row.number("least_length")) for row in load(JOBS)]
-    return {name: Job(name, title, least, tuple(stages[name])) for name, title, least in found}
+    rows = [(row.text("job"), row.text("title"), row.number("least_length")) for row in load(JOBS)]
+    return {name: Job(name, title, least, tuple(stages[name])) for name, title, least in rows}
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,7 @@ from typing import Any
 
 from advisor.planning.jobs import ends, grips
 from advisor.planning.walk import Stage
+from advisor.reckoning.holds.sizes import OUTSIDE_GRIP_MM
 
 WORDS = {
     "tenon": ("tenon", ("diameter", "length", "shoulder_diameter")),
@@ -32,10 +33,12 @@ def leave(stages: Sequence[Stage], place: int) -> Iterator[dict[str, Any]]:
     for end in stages[place].template.makes:
         user = _user(stages, place, end)
         kind = grips()[user.method].kind if user is not None else ""
-        if user is None or kind not in WORDS:
+        if user is None or user.used is None or kind not in WORDS:
             continue
         what, names = WORDS[kind]
-        found = next(hold.figures.sizes for hold in user.judged if hold.method == user.method)
+        found = dict(user.used.figures.sizes)
+        if kind == "stub" and user.used.figures.size is not None:
+            found = {"diameter": user.used.figures.size, "length": OUTSIDE_GRIP_MM}
         entry: dict[str, Any] = {"what": what, "end": end, "for": user.template.name, "hold": user.method}
         entry |= {f"{name}_mm": found[name] for name in names if found.get(name) is not None}
         yield entry

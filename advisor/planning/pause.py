@@ -1,18 +1,36 @@
-"""The drying pause: how thick to leave it."""
+"""The drying pause: how thick to leave it, and how oval it comes back."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
+from advisor.physics.drying import diameter_to_leave
 from advisor.planning.walk import Plan, Stage
+from advisor.reckoning.drying import drying
+from advisor.situation import settle
 
-WALL_SHARE = 0.1  # of the diameter; common practice, no source
-OVERSIZE_SHARE = 0.1
 
+def pause(plan: Plan, before: Sequence[Stage]) -> dict[str, Any]:
+    """Wall to leave on hollow work or diameter on solid work, and the oval, all mm; moistures in percent.
 
-def pause(plan: Plan, stage: Stage) -> dict[str, Any]:
-    """Wall to leave on hollowed work, or the oversize of solid work, in mm."""
-    diameter = plan.situation.body.diameter
-    if stage.template.when == "wall":
-        return {"texts": ["wall"], "wall_mm": WALL_SHARE * diameter}
-    return {"texts": ["over"], "oversize_mm": OVERSIZE_SHARE * diameter}
+    The piece is the one of the stage before. Source: Wood Handbook, Table 4-3 and chapter 13; a tenth of the diameter
+    for the wall is common practice, no source.
+    """
+    case = next(stage.case for stage in reversed(before) if stage.case is not None)
+    found = drying(settle(case))
+    if found is None:
+        return {}
+    told: dict[str, Any] = {
+        "oval_mm": found.oval,
+        "shrinks_percent": found.most,
+        "from_percent": found.from_moisture,
+        "to_percent": found.to_moisture,
+        "wood": found.woods,
+    }
+    if found.wall is not None:
+        return {**told, "wall_mm": found.wall}
+    finished = plan.situation.case.work.finished_diameter
+    if finished is None:
+        return told
+    return {**told, "finished_mm": finished, "diameter_mm": diameter_to_leave(finished=finished, shrinkage=found.most)}

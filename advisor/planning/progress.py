@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from advisor.models.case import Recess, Tenon
-from advisor.planning.jobs import ENDS, Template, grips
+from advisor.models.case import Drive, Recess, Tenon
+from advisor.planning.jobs import ENDS, PAUSE, Template, grips
 from advisor.situation import Situation
 
 STOCK, CUT, GONE = "stock", "cut", "gone"
@@ -21,6 +21,7 @@ class Progress:
     ends     of foot and top: stock to cut or to mark, cut for a hold, or gone
     seats    the tenon and recess that were cut at an end and are used again; stock: mm an end gives up to its holds
     marks    kinds of grip that have marked the foot; gone_by: the stage that took an end away
+    drive    the drive center that stays in its holes; when_dry: the tenon to be trued out of the one cut wet
     """
 
     green: bool
@@ -30,11 +31,18 @@ class Progress:
     marks: set[str] = field(default_factory=set)
     gone_by: dict[str, str] = field(default_factory=dict)
     method: str = ""
+    drive: Drive | None = None
+    when_dry: Tenon | None = None
     first: bool = True
     dried: bool = False
 
     def after(self, stage: Template, method: str) -> None:
         """What the piece is like when the stage is done."""
+        if stage.operation == PAUSE:
+            self.dried = True
+            self.drive = None
+            if self.when_dry is not None:
+                self.seats["foot"] = (self.when_dry, None)
         for end in stage.makes:
             self.ends[end] = CUT
         for end in stage.clears:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from advisor.advice.advise import default_engine
@@ -11,16 +11,21 @@ from advisor.advice.changes import window_word
 from advisor.advice.judge import NOT_LISTED, JudgedHold, implied_method, judge
 from advisor.advice.whole import answer_for
 from advisor.engine import Fires
-from advisor.models.case import METHODS, Case, Recess, Tenon
+from advisor.models.case import METHODS, Case, Drive
 from advisor.models.fields import changed
 from advisor.models.methods import method as method_record
+from advisor.physics.drying import diameter_to_leave
 from advisor.planning import jobs as known
 from advisor.planning.derive import stage_case
 from advisor.planning.faults import Fault, does_not_fit, hold_fault, removed_too_early, stock_left
 from advisor.planning.progress import GONE, SEATED, Progress, begun
+from advisor.reckoning.drying import drying
+from advisor.reckoning.proportions import proportions
+from advisor.reckoning.proportions.size import shop
 from advisor.situation import Situation, settle
 
 PARTS = ("holding", "speed", "thrust", "centers", "tool")
+SIZED = ("tenon", "recess", "screws", "face")
 ACCEPTED = ("suits", "with-care")
 SHAPED = ("tube", "ring", "sphere")  # forms that say how far the piece has come
 ON_A_FACE = ("rim", "bore", "ball")  # where the orders of reach, which think of a blank, do not apply
@@ -30,7 +35,8 @@ ON_A_FACE = ("rim", "bore", "ball")  # where the orders of reach, which think of
 class Stage:
     """One stage as planned: its case and answer when it is on the lathe, the fault when the plan stops here.
 
-    `judged` are the holds of this stage that were looked at, best first; `rejected` why each of them was passed over.
+    `used` is the hold of the stage at the sizes to make; `judged` the holds that were looked at, best first;
+    `rejected` why each of them was passed over; `limited` that the person's own kit or choice leaves no other.
     """
 
     template: known.Template
@@ -38,6 +44,7 @@ class Stage:
     method: str
     answer: Mapping[str, Any] | None
     fault: Fault | None
+    used: JudgedHold | None = None
     judged: tuple[JudgedHold, ...] = ()
     rejected: tuple[tuple[str, Fault], ...] = ()
     limited: bool = False
@@ -115,10 +122,7 @@ class _Walk:
 
     def plan(self) -> Plan:
         """Stage after stage, until one cannot be done."""
-        found = list(self._stages())
-        order = [(stage.template, stage.method) for stage in found]
-        assert not any(True for _ in removed_too_early(order)), order
-        return Plan(self.job, self.choice.assumed, self.situation, tuple(found))
+        return Plan(self.job, self.choice.assumed, self.situation, looked_back(tuple(self._stages())))
 
     def _stages(self) -> Iterator[Stage]:
         for template in self.ahead:
@@ -128,8 +132,6 @@ class _Walk:
             yield stage
             if stage.fault is not None:
                 return
-            if template.operation == known.PAUSE:
-                self.progress.dried = True
             self.progress.after(template, stage.method)
 
     def _marked(self) -> bool:
@@ -169,7 +171,7 @@ class _Walk:
         if stage.fault is not None and wanted is None and template.same and set(again) - set(names):
             stage = self._try(template, base, again, None)
         if stage.fault is None:
-            self._remember(template, base, stage)
+            self._remember(stage)
         return stage
 
     def _try(self, template: known.Template, base: Case, names: Sequence[str], wanted: str | None) -> Stage:
@@ -180,16 +182,17 @@ class _Walk:
         situation = settle(case)
         ranked = self._ranked(situation, template, names)
         rejected: list[tuple[str, Fault]] = []
-        for hold in ranked:
-            fault = self._against(template, situation, hold)
+        for entry in ranked:
+            sized, hold = self._sized(base, entry)
+            fault = self._against(template, settle(sized), hold)
             if fault is None:
-                return self._answered(template, base, hold, ranked, rejected)
+                return self._answered(template, sized, hold, ranked, rejected)
             rejected.append((hold.method, fault))
         instead = self._instead(template, base, rejected, wanted)
         limited = not instead if wanted is not None else bool(self.situation.case.hold.kit)
         first = rejected[0][1]
         fault = Fault(first.name, first.text, f"{first.do} {instead}".strip() or "Change the piece or the cut.")
-        return Stage(template, base, "", None, fault, tuple(ranked), tuple(rejected), limited)
+        return Stage(template, base, "", None, fault, None, tuple(ranked), tuple(rejected), limited)
 
     def _ranked(self, situation: Situation, template: known.Template, names: Sequence[str]) -> list[JudgedHold]:
         """Accepted first; the grip that is already cut before any other; then the order of reach.
@@ -224,21 +227,50 @@ class _Walk:
             )
         return None
 
+    def _sized(self, base: Case, hold: JudgedHold) -> tuple[Case, JudgedHold]:
+        """The case with this hold at the sizes to make, and the hold judged with them.
+
+        Where those sizes are no better than what the trade would take at first sight, that stays.
+        """
+        plain, kind = changed(base, "hold.method", hold.method), known.grips()[hold.method].kind
+        if kind not in SIZED:
+            return plain, hold
+        situation = settle(plain)
+        case = proportions(situation, hold.method, hold.rpm).put_into(base)
+        if kind == "tenon" and not self.progress.dried:
+            case = self._oversize(case, situation)
+        judged = judge(settle(case), self.engine, (hold.method,)).holds[0]
+        return (case, judged) if judged.accepted or not hold.accepted else (plain, hold)
+
+    def _oversize(self, case: Case, situation: Situation) -> Case:
+        """A tenon in wet wood is left so large that a true one can be turned out of it when it has dried oval."""
+        own, tenon = situation.case.hold.tenon, case.hold.tenon
+        if tenon is None or tenon.diameter is None or (own is not None and own.diameter is not None):
+            return case
+        dried = drying(situation)
+        if dried is None:
+            return case
+        self.progress.when_dry = tenon
+        leave = diameter_to_leave(finished=tenon.diameter, shrinkage=dried.most)
+        wide = min(shop(leave), situation.body.end_diameter)
+        shoulder = max(tenon.shoulder_diameter or wide, wide)
+        larger = tenon.model_copy(update={"diameter": wide, "shoulder_diameter": shoulder})
+        return changed(case, "hold.tenon", larger)
+
     def _answered(
         self,
         template: known.Template,
-        base: Case,
+        case: Case,
         hold: JudgedHold,
         ranked: Sequence[JudgedHold],
         rejected: Sequence[tuple[str, Fault]],
     ) -> Stage:
-        case = changed(base, "hold.method", hold.method)
         answer = answer_for(case, PARTS, self.engine)
         fault = None
         if answer["verdict"] == "do-not-mount":
             reason = answer["reasons"][0]
             fault = Fault(reason["rule"], reason["text"], reason["do"])
-        return Stage(template, case, hold.method, answer, fault, tuple(ranked), tuple(rejected))
+        return Stage(template, case, hold.method, answer, fault, hold, tuple(ranked), tuple(rejected))
 
     def _instead(
         self, template: known.Template, base: Case, rejected: Sequence[tuple[str, Fault]], wanted: str | None
@@ -266,19 +298,38 @@ class _Walk:
                 return f"What would do it: {_words(hold.method)} (it needs {method_record(hold.method).needs})."
         return ""
 
-    def _remember(self, template: known.Template, base: Case, stage: Stage) -> None:
+    def _remember(self, stage: Stage) -> None:
         """The grip that was used is there for the stages after, at the size it was used with."""
-        found = next(hold.figures.sizes for hold in stage.judged if hold.method == stage.method)
-        self.progress.stock, _ = stock_left(template, stage.method, found, self.progress, self.situation.case)
-        kind = known.grips()[stage.method].kind
-        if kind not in SEATED or template.grips not in self.progress.ends:
-            return
-        tenon, recess = base.hold.tenon, base.hold.recess
-        if kind == "tenon" and tenon is None:
-            tenon = Tenon.model_construct(diameter=found["diameter"], length=found["length"])
-        if kind == "recess" and recess is None:
-            recess = Recess.model_construct(diameter=found["diameter"], depth=found["depth"])
-        self.progress.seats[template.grips] = (tenon, recess)
+        assert stage.case is not None
+        assert stage.used is not None
+        template, sizes = stage.template, stage.used.figures.sizes
+        self.progress.stock, _ = stock_left(template, stage.method, sizes, self.progress, self.situation.case)
+        kind, hold = known.grips()[stage.method].kind, stage.case.hold
+        if kind in SEATED and template.grips in self.progress.ends:
+            self.progress.seats[template.grips] = (hold.tenon, None) if kind == "tenon" else (None, hold.recess)
+        if kind == "centers":
+            self.progress.drive = hold.drive or _drive(stage)
+
+
+def looked_back(stages: tuple[Stage, ...]) -> tuple[Stage, ...]:
+    """The same stages, stopped at the first that holds an end which a stage before it has cleared."""
+    early = dict(removed_too_early([(one.template, one.method) for one in stages]))
+    if not early:
+        return stages
+    place = min(early)
+    return (*stages[:place], replace(stages[place], fault=early[place]))
+
+
+def _drive(stage: Stage) -> Drive | None:
+    """The drive center as the answer took it: it stays in its holes from stage to stage."""
+    assert stage.answer is not None
+    found = stage.answer["centers"].get("drive")
+    if found is None:
+        return None
+    names = ("teeth", "outer_diameter", "inner_diameter", "face_angle", "back_angle")
+    values = {name: found.get(f"{name}_mm", found.get(f"{name}_deg", found.get(name))) for name in names}
+    depth = stage.answer["thrust"].get("seat_depth_mm")
+    return Drive.model_construct(**values, seated_depth=depth)
 
 
 def _words(method: str) -> str:

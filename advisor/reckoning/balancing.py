@@ -12,6 +12,7 @@ from advisor.situation.shape import AS_GIVEN, FROM_BALANCE, FROM_RADII, density_
 
 COUNTERWEIGHT_SHARE = 0.4  # of the diameter: inside the rim, clear of the tool
 FIXING_DIVISOR = 5.0
+LEAST_GRAMS = 0.001  # less than a shaving: nothing that anybody could bolt on
 FEWEST_BOLTS = 2
 BOLT_SHEAR_N = 4800.0  # M6, property class 4.6: 0.6 × 400 MPa × 20.1 mm² (ISO 898-1, quoted from memory)
 MARKING_MM = 0.5  # how truly a new center is pricked by hand; memory
@@ -108,6 +109,8 @@ def counterweight(situation: Situation, move: Move | None, rpm: float) -> Counte
         return None
     radius = COUNTERWEIGHT_SHARE * body.diameter
     grams = balance.counterweight(mass=body.mass, offset=body.offset, radius=radius)
+    if grams < LEAST_GRAMS:
+        return None
     pull = balance.unbalance_force(mass=grams / 1000, offset=radius, rpm=rpm)
     bolts = max(FEWEST_BOLTS, math.ceil(FIXING_DIVISOR * pull / BOLT_SHEAR_N))
     heavy = move.direction if move is not None else None

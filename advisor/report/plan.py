@@ -33,11 +33,21 @@ def _leave(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
         yield from wrapped(f"at the {entry['end']} a {told} (for: {entry['for']})", "  Leave    ", "do", 11)
 
 
-def _pause(stage: Mapping[str, Any]) -> Iterator[Line]:
-    if "pause" not in stage:
+def _pause(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
+    part = stage.get("pause")
+    if not part:
         return
-    for text in stage["pause"]["texts"]:
-        yield from wrapped(text, "  Dry      ", "do", 11)
+    texts = []
+    if "wall_mm" in part:
+        texts.append(f"leave wall and floor {length(part['wall_mm'], units)} thick, the same all round")
+    if "diameter_mm" in part:
+        finished = length(part["finished_mm"], units)
+        texts.append(f"leave it {length(part['diameter_mm'], units)} across or more for a finished {finished}")
+    moistures = f"{part['from_percent']:.0f} to {part['to_percent']:.0f} %"
+    oval = f"expect it {length(part['oval_mm'], units)} out of round"
+    texts.append(f"{part['wood']} dried from {moistures} shrinks {part['shrinks_percent']:.1f} % the one way: {oval}")
+    for number, text in enumerate(texts):
+        yield from wrapped(text, "  Dry      " if number == 0 else " " * 11, "do", 11)
 
 
 def _checks(stage: Mapping[str, Any], said: set[str]) -> Iterator[Line]:
@@ -59,9 +69,9 @@ def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) ->
     verdict = "" if stage["kind"] != "lathe" else f"  {HEADLINE[stage['verdict']]}"
     yield Line(f"{number}. {stage['name'].capitalize()}{size}{verdict}", "title")
     yield from wrapped(stage["does"], "  Do       ", hang=11)
-    if "speed" in stage:
+    if "speed" in stage and stage["verdict"] != "do-not-mount":
         yield from doing(stage, units)
-    yield from _pause(stage)
+    yield from _pause(stage, units)
     yield from _leave(stage, units)
     yield from _checks(stage, said)
 
