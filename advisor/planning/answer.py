@@ -68,7 +68,7 @@ def _stage(plan: Plan, place: int) -> dict[str, Any]:
         found |= _on_the_lathe(stage)
         checks += stage.answer["checks"] if stage.answer is not None else []
     if stage.template.operation == PAUSE:
-        found["pause"] = pause(plan, plan.stages[:place])
+        found["pause"] = pause(plan, stage.template.when, plan.stages[:place])
     if stage.fault is None:
         found["leave"] = list(leave(plan.stages, place))
     found["checks"] = list(dict.fromkeys(checks))

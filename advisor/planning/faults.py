@@ -6,9 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from advisor.models.case import Case
-from advisor.models.contradictions import contradictions
+from advisor.models.contradictions import ROUNDING, contradictions
 from advisor.planning.jobs import Job, Template, ends, grips
 from advisor.planning.progress import CUT, GONE, SEATED, Progress
+from advisor.situation import Situation
 
 SCREW_CLEAR_MM = 3.0  # of wood between the end of a screw and the finished floor; common practice, no source
 FLOOR_OF_LENGTH = 0.15  # of the length that a floor takes when nobody said; memory
@@ -48,13 +49,13 @@ def turned_away(stage: Template, method: str, progress: Progress) -> Fault | Non
             by = progress.gone_by.get(end, "")
             return Fault(
                 "grip-turned-away",
-                f"{_words(method)} needs the {end}, and that was turned away ({by}): nothing is left to grip.",
+                f"{words(method).capitalize()} needs the {end}, which was turned away ({by}): nothing is left to grip.",
                 "Glue a block on, or give the tenon or the recess if there still is one.",
             )
         if kind in SEATED and progress.ends[end] != CUT:
             return Fault(
                 "grip-not-cut",
-                f"{_words(method)} needs a {kind} at the {end}, and no stage before has cut one.",
+                f"{words(method).capitalize()} needs a {kind} at the {end}, and no stage before has cut one.",
                 "Cut it first, from a hold at the other end.",
             )
     return None
@@ -70,7 +71,7 @@ def cut_where_held(stage: Template, method: str) -> Fault | None:
     end = min(blocked)
     return Fault(
         "cut-where-held",
-        f"The {end} sits in the hold ({_words(method)}) and a grip has to be cut on it.",
+        f"The {end} sits in the hold ({words(method)}) and a grip has to be cut on it.",
         "Hold it between centers or by the other end.",
     )
 
@@ -107,7 +108,7 @@ def too_short(
     piece = f"the finished {job.title}" if wanted is not None else f"any {job.title}"
     return Fault(
         "too-short",
-        f"The blank is {whole:.0f} mm long; the holds up to {_words(method)} take {taken:.0f} mm of it, {left:.0f} mm "
+        f"The blank is {whole:.0f} mm long; the holds up to {words(method)} take {taken:.0f} mm of it, {left:.0f} mm "
         f"is left and {piece} asks {need:.0f} mm.",
         f"A blank of {taken + need:.0f} mm, or a hold that takes less (a recess, a glued block).",
     )
@@ -155,6 +156,18 @@ def hold_fault(
     )
 
 
+def too_thin(situation: Situation, sizes: Mapping[str, float]) -> Fault | None:
+    """The round that is in the blank is smaller than the finished piece."""
+    if sizes["finished"] <= sizes["round"] * ROUNDING:
+        return None
+    return Fault(
+        "blank-too-thin",
+        f"The round in this {situation.traits.form} is {sizes['round']:.0f} mm and the finished piece asks "
+        f"{sizes['finished']:.0f} mm.",
+        "A larger blank.",
+    )
+
+
 def does_not_fit(stage_case: Case) -> Fault | None:
     """What the person gave cannot be true of the piece here, such as a finished size that is not in the blank."""
     found = contradictions(stage_case._value)
@@ -186,5 +199,6 @@ def removed_too_early(order: Sequence[tuple[Template, str]]) -> Iterable[tuple[i
             needed -= set(before.makes)
 
 
-def _words(method: str) -> str:
+def words(method: str) -> str:
+    """A way of holding inside a sentence."""
     return method.replace("-", " ")

@@ -12,7 +12,9 @@ from advisor.models.words import Operation, Purpose, State
 from advisor.situation import Situation
 
 PAUSE, BENCH = "pause", "bench"
-WHENS = ("always", "green", "solid", "wall", "marked")
+WALL = "wall"
+WET_ONLY = ("green", "solid", WALL)
+WHENS = ("always", "marked", *WET_ONLY)
 ENDS = ("foot", "top", "both")
 GRIPPED = (*ENDS, "rim", "bore", "ball")
 SIZES = ("blank", "round", "finished")

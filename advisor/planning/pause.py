@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from typing import Any
 
 from advisor.physics.drying import diameter_to_leave
+from advisor.planning.jobs import WALL
 from advisor.planning.walk import Plan, Stage
 from advisor.reckoning.drying import drying
 from advisor.situation import settle
 
 
-def pause(plan: Plan, before: Sequence[Stage]) -> dict[str, Any]:
+def pause(plan: Plan, when: str, before: Sequence[Stage]) -> dict[str, Any]:
     """Wall to leave on hollow work or diameter on solid work, and the oval, all mm; moistures in percent.
 
     The piece is the one of the stage before. Source: Wood Handbook, Table 4-3 and chapter 13; a tenth of the diameter
@@ -28,7 +29,7 @@ def pause(plan: Plan, before: Sequence[Stage]) -> dict[str, Any]:
         "to_percent": found.to_moisture,
         "wood": found.woods,
     }
-    if found.wall is not None:
+    if when == WALL and found.wall is not None:
         return {**told, "wall_mm": found.wall}
     finished = plan.situation.case.work.finished_diameter
     if finished is None:

@@ -19,7 +19,8 @@ class Progress:
     """What the stages so far have done.
 
     ends     of foot and top: stock to cut or to mark, cut for a hold, or gone
-    seats    the tenon and recess that were cut at an end and are used again; stock: mm an end gives up to its holds
+    seats    the tenon and recess that were cut at an end and are used again; seated_by: the hold they were cut for
+    stock    mm of its length that an end gives up to its holds
     marks    kinds of grip that have marked the foot; gone_by: the stage that took an end away
     drive    the drive center that stays in its holes; when_dry: the tenon to be trued out of the one cut wet
     """
@@ -30,6 +31,7 @@ class Progress:
     stock: dict[str, float] = field(default_factory=lambda: dict.fromkeys(EACH_END, 0.0))
     marks: set[str] = field(default_factory=set)
     gone_by: dict[str, str] = field(default_factory=dict)
+    seated_by: dict[str, str] = field(default_factory=dict)
     method: str = ""
     drive: Drive | None = None
     when_dry: Tenon | None = None
@@ -71,5 +73,5 @@ def begun(situation: Situation, skipped: tuple[Template, ...]) -> Progress:
         progress.ends["foot"] = CUT
     elif skipped and situation.traits.state == "finished":
         progress.ends["foot"] = GONE
-        progress.gone_by["foot"] = "an earlier hand"
+        progress.gone_by["foot"] = "before this plan"
     return progress

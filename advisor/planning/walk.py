@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from advisor.advice.advise import default_engine
-from advisor.advice.changes import window_word
-from advisor.advice.judge import NOT_LISTED, JudgedHold, implied_method, judge
+from advisor.advice.changes import hold_proposals, window_word
+from advisor.advice.judge import HOLD_VERDICT, NOT_LISTED, JudgedHold, implied_method, judge
 from advisor.advice.whole import answer_for
 from advisor.engine import Fires
 from advisor.models.case import METHODS, Case, Drive
@@ -16,8 +16,8 @@ from advisor.models.fields import changed
 from advisor.models.methods import method as method_record
 from advisor.physics.drying import diameter_to_leave
 from advisor.planning import jobs as known
-from advisor.planning.derive import stage_case
-from advisor.planning.faults import Fault, does_not_fit, hold_fault, removed_too_early, stock_left
+from advisor.planning.derive import sizes, stage_case
+from advisor.planning.faults import Fault, does_not_fit, hold_fault, removed_too_early, stock_left, too_thin, words
 from advisor.planning.progress import GONE, SEATED, Progress, begun
 from advisor.reckoning.drying import drying
 from advisor.reckoning.proportions import proportions
@@ -25,6 +25,7 @@ from advisor.reckoning.proportions.size import shop
 from advisor.situation import Situation, settle
 
 PARTS = ("holding", "speed", "thrust", "centers", "tool")
+NO_SAFE_HOLD = "no-safe-hold"
 SIZED = ("tenon", "recess", "screws", "face")
 ACCEPTED = ("suits", "with-care")
 SHAPED = ("tube", "ring", "sphere")  # forms that say how far the piece has come
@@ -68,8 +69,7 @@ class Plan:
 
 def active(job: known.Job, green: bool) -> tuple[known.Template, ...]:
     """The stages that such a piece goes through: a dry one needs no pause and no truing after it."""
-    wet_only = ("green", "solid", "wall")
-    return tuple(stage for stage in job.stages if green or stage.when not in wet_only)
+    return tuple(stage for stage in job.stages if green or stage.when not in known.WET_ONLY)
 
 
 def first_stage(job: known.Job, situation: Situation) -> int:
@@ -89,11 +89,17 @@ def first_stage(job: known.Job, situation: Situation) -> int:
     return next((found[0] for found in tests if found), 0)
 
 
+def _seated(case: Case) -> bool:
+    """It stands in jaws on a grip that is there already: a dried blank, not one to be roughed."""
+    hold = case.hold
+    return (hold.method == "jaws-on-tenon" and hold.tenon is not None) or (
+        hold.method == "jaws-in-recess" and hold.recess is not None
+    )
+
+
 def _stages(job: known.Job, situation: Situation) -> tuple[tuple[known.Template, ...], tuple[known.Template, ...]]:
     """The stages that lie behind the piece, and those to come."""
-    hold = situation.case.hold
-    seated = hold.tenon is not None or hold.recess is not None
-    if not situation.traits.green and situation.traits.state == "not-round" and seated:
+    if not situation.traits.green and situation.traits.state == "not-round" and _seated(situation.case):
         for place, stage in enumerate(job.stages):
             if stage.when == "green" and stage.grips == "foot" and stage.state == "not-round":
                 dry = [after for after in job.stages[place + 1 :] if after.when in ("always", "marked")]
@@ -161,7 +167,7 @@ class _Walk:
 
     def _on_the_lathe(self, template: known.Template) -> Stage:
         base = stage_case(self.situation, self.job, template, self.progress)
-        fault = does_not_fit(base)
+        fault = too_thin(self.situation, sizes(self.situation)) or does_not_fit(base)
         if fault is not None:
             return Stage(template, base, "", None, fault)
         wanted = self._wanted(template)
@@ -190,8 +196,10 @@ class _Walk:
             rejected.append((hold.method, fault))
         instead = self._instead(template, base, rejected, wanted)
         limited = not instead if wanted is not None else bool(self.situation.case.hold.kit)
-        first = rejected[0][1]
-        fault = Fault(first.name, first.text, f"{first.do} {instead}".strip() or "Change the piece or the cut.")
+        method, first = rejected[0]
+        text = f"Not with {words(method)}: {first.text}" if first.name == NO_SAFE_HOLD else first.text
+        do = f"{first.do} {instead}".strip() or self._opened(situation, ranked[0])
+        fault = Fault(first.name, text, do)
         return Stage(template, base, "", None, fault, None, tuple(ranked), tuple(rejected), limited)
 
     def _ranked(self, situation: Situation, template: known.Template, names: Sequence[str]) -> list[JudgedHold]:
@@ -201,13 +209,14 @@ class _Walk:
         """
         order, seats = template.holds, self.progress.seats.get(template.grips, (None, None))
         cut = [kind for kind, seat in zip(SEATED, seats, strict=True) if seat is not None]
+        before = self.progress.seated_by.get(template.grips)
         judged = judge(situation, self.engine, names).holds
 
-        def place(hold: JudgedHold) -> tuple[bool, bool, int]:
+        def place(hold: JudgedHold) -> tuple[bool, bool, bool, int]:
             own = order.index(hold.method) if hold.method in order else len(order)
             fits = known.grips()[hold.method].kind in cut
             own = own if hold.place >= NOT_LISTED or template.grips in ON_A_FACE else -1
-            return not hold.accepted, bool(cut) and not fits, own
+            return not hold.accepted, bool(cut) and not fits, before is not None and hold.method != before, own
 
         return sorted(judged, key=place)
 
@@ -216,13 +225,12 @@ class _Walk:
         if fault is not None:
             return fault
         if hold.verdict not in ACCEPTED:
-            ground = next((entry.text for entry in hold.rulings if entry.text), "it is not strong enough.")
-            return Fault("no-safe-hold", f"Not with {_words(hold.method)}: {ground}", "")
+            return Fault(NO_SAFE_HOLD, _grounds(hold), "")
         word, _ = window_word(situation, hold.method, self.engine)
         if word == "empty":
             return Fault(
                 "no-safe-thrust",
-                f"Between centers ({_words(hold.method)}) no thrust both drives the work and leaves its ends whole.",
+                f"Between centers ({words(hold.method)}) no thrust both drives the work and leaves its ends whole.",
                 "Grip one end instead, or see `advisor thrust` for what opens the window.",
             )
         return None
@@ -280,6 +288,14 @@ class _Walk:
         tried = {name for name, _ in rejected}
         return self._would_do(template, base, [method for method in usable if method not in tried])
 
+    def _opened(self, situation: Situation, hold: JudgedHold) -> str:
+        """What would change the verdict on this hold, tried in the model."""
+        case = changed(situation.case, "machine.tailstock", True)
+        if not situation.lathe.tailstock and judge(settle(case), self.engine, (hold.method,)).accepted:
+            return "What would change it: a tailstock."
+        found = [entry.text for entry in hold_proposals(situation, self.engine, hold) if entry.verdict in ACCEPTED]
+        return f"What would change it: {'; '.join(found)}." if found else "Another piece or another lathe."
+
     def _nothing_to_hand(self, template: known.Template, base: Case) -> Fault:
         end = "" if self.progress.ends.get(template.grips) != GONE else f" ({template.grips} turned away)"
         return Fault(
@@ -295,7 +311,7 @@ class _Walk:
         situation = settle(base)
         for hold in self._ranked(situation, template, methods):
             if self._against(template, situation, hold) is None:
-                return f"What would do it: {_words(hold.method)} (it needs {method_record(hold.method).needs})."
+                return f"What would do it: {words(hold.method)} (it needs {method_record(hold.method).needs})."
         return ""
 
     def _remember(self, stage: Stage) -> None:
@@ -307,8 +323,15 @@ class _Walk:
         kind, hold = known.grips()[stage.method].kind, stage.case.hold
         if kind in SEATED and template.grips in self.progress.ends:
             self.progress.seats[template.grips] = (hold.tenon, None) if kind == "tenon" else (None, hold.recess)
+            self.progress.seated_by[template.grips] = stage.method
         if kind == "centers":
             self.progress.drive = hold.drive or _drive(stage)
+
+
+def _grounds(hold: JudgedHold) -> str:
+    """Everything that speaks against a hold as much as the worst of it."""
+    worst = [entry.text for entry in hold.rulings if HOLD_VERDICT.get(entry.rule.effect) == hold.verdict and entry.text]
+    return " ".join(dict.fromkeys(worst))
 
 
 def looked_back(stages: tuple[Stage, ...]) -> tuple[Stage, ...]:
@@ -330,10 +353,6 @@ def _drive(stage: Stage) -> Drive | None:
     values = {name: found.get(f"{name}_mm", found.get(f"{name}_deg", found.get(name))) for name in names}
     depth = stage.answer["thrust"].get("seat_depth_mm")
     return Drive.model_construct(**values, seated_depth=depth)
-
-
-def _words(method: str) -> str:
-    return method.replace("-", " ")
 
 
 def walk(case: Case, engine: Fires | None = None) -> Plan:

@@ -11,6 +11,7 @@ from advisor.report.terminal import Line, doing, wrapped
 from advisor.report.words import HEADLINE, METHOD_WORDS
 
 CHECKS_A_STAGE = 4
+PASSED_OVER = 4
 SIZES = {
     "diameter_mm": "{} across",
     "length_mm": "{} long",
@@ -77,7 +78,7 @@ def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) ->
 
 
 def _passed_over(stage: Mapping[str, Any]) -> Iterator[Line]:
-    for entry in stage.get("passed_over", ()):
+    for entry in stage.get("passed_over", ())[:PASSED_OVER]:
         title = METHOD_WORDS.get(entry["method"], entry["method"].replace("-", " "))
         yield from wrapped(f"{title}: {entry['text']}", "           - ", "quiet", 13)
 
