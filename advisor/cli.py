@@ -26,6 +26,11 @@ ABOUT = {
     "speed": "starting speed, ceiling, every limit behind it",
     "thrust": "tailstock window: needed, allowed, what to set",
     "plan": "the job stage by stage: each hold, each speed, each check",
+    "sheet": "one page to pin up by the lathe, as PDF, HTML or SVG",
+}
+DRAWS = {
+    "speed": "the limits as a chart: a name ending in .svg",
+    "sheet": "where to write it: a name ending in .html, .pdf or .svg",
 }
 MOST_JOBS = 64
 LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
@@ -36,6 +41,7 @@ EXAMPLES = {
     "speed": "advisor speed work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
     "thrust": "advisor thrust work.material=beech work.diameter=25mm work.length=600mm work.form=round",
     "plan": "advisor plan cases/green-ash-bowl-plan.yaml",
+    "sheet": "advisor sheet cases/maple-spindle.yaml -o sheet.pdf",
     "reckon": "advisor reckon buckling-force diameter=25mm length=900mm modulus=12.6GPa",
     "explain": "advisor explain cracked-through",
     "list": "advisor list species",
@@ -68,7 +74,9 @@ def _parser() -> argparse.ArgumentParser:
             "words", nargs="*", metavar="CASE or field=value", help="a .yaml, .toml or .json file, -, words"
         )
         _show_options(one)
-        one.set_defaults(run=_plan if name == "plan" else _answer)
+        if name in DRAWS:
+            one.add_argument("-o", dest="output", metavar="FILE", help=DRAWS[name])
+        one.set_defaults(run={"plan": _plan, "sheet": _sheet}.get(name, _answer))
     _add(
         commands, "center", "geometry and machining schedule of a shop-made toothed drive center", _center, "key=value"
     )
@@ -151,11 +159,18 @@ def _answer(options: argparse.Namespace) -> int:
 def _answer_once(options: argparse.Namespace) -> int:
     from advisor.reading import read_case
 
+    chart = getattr(options, "output", None)
+    if chart is not None:
+        from advisor import sheet_command
+
+        sheet_command.check_chart(chart)
     path, words = _split_case(options.words)
     case = read_case(path, words, sys.stdin)
     from advisor.advice.whole import answer_for
 
     answer = answer_for(case, ANSWER_PARTS[options.command])
+    if chart is not None:
+        sheet_command.write_chart(answer, case.title or _title(case), chart)
     if options.json:
         return _print_json(answer)
     from advisor.report.screen import show
@@ -181,6 +196,23 @@ def _plan(options: argparse.Namespace) -> int:
         return _print_json(answer)
     lines = plan_lines(answer, case.title or _title(case), options.units or case.units or "metric")
     write(lines, sys.stdout, plain=options.plain)
+    return 0
+
+
+def _sheet(options: argparse.Namespace) -> int:
+    from advisor import sheet_command
+    from advisor.advice.whole import answer_for
+    from advisor.reading import read_case
+
+    sheet_command.check_sheet(options.output)
+    path, words = _split_case(options.words)
+    case = read_case(path, words, sys.stdin)
+    answer = answer_for(case, ANSWER_PARTS["advise"])
+    units = options.units or case.units or "metric"
+    sheet_command.write_answer(case, answer, case.title or _title(case), units, options.output)
+    if options.json:
+        return _print_json(answer)
+    sys.stdout.write(f"{options.output}: written\n")
     return 0
 
 
@@ -317,9 +349,10 @@ def _faults() -> tuple[type[Exception], ...]:
     from advisor.centers.inputs import CenterInputError
     from advisor.quantity import FigureInputError
     from advisor.reading import InputFault
+    from advisor.report.output import OutputFault
     from advisor.units import UnitError
 
-    return (UserFault, InputFault, FigureInputError, UnitError, CenterInputError)
+    return (UserFault, InputFault, OutputFault, FigureInputError, UnitError, CenterInputError)
 
 
 def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -> int:

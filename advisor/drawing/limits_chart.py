@@ -4,16 +4,27 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 from advisor.drawing.shapes import TEXT_HEIGHT, Fill, Line, Text, View, text_width
 from advisor.drawing.svg import Picture, Placed
 
-WIDTH = 230.0
-NAMES, NUMBERS = 42.0, 58.0  # names stand before the axis, numbers after the bars
-NARROW, NAMES_NARROW, NUMBERS_NARROW = 150.0, 33.0, 28.0  # without grades, on a page narrower than this
-TOP, ROW, THICK, FOOT = 22.0, 8.0, 4.6, 16.0
+
+class Style(NamedTuple):
+    """Page mm: names before the axis, numbers after the bars, room over and under, rows; whether grades are told."""
+
+    width: float
+    names: float
+    numbers: float
+    top: float
+    row: float
+    thick: float
+    foot: float
+    grades: bool
+
+
+ALONE = Style(230.0, 42.0, 58.0, 22.0, 8.0, 4.6, 16.0, True)
+IN_COLUMN = Style(118.0, 33.0, 28.0, 7.0, 4.8, 3.2, 6.5, False)  # to be shown at about four fifths
 TICKS = (10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000, 20000, 50000, 100000)
 NEAREST_TICKS = 1.05  # the first and last tick lie at least so far beyond what is drawn
 
@@ -24,7 +35,7 @@ def _down(rpm: float) -> str:
     return f"{math.floor(rpm / step + 1e-9) * step:.0f}"
 
 
-def _axis(values: Sequence[float]) -> tuple[int, int]:
+def _ends(values: Sequence[float]) -> tuple[int, int]:
     """Ticks at both ends of the axis."""
     low = max((tick for tick in TICKS if tick * NEAREST_TICKS <= min(values)), default=TICKS[0])
     high = min((tick for tick in TICKS if tick >= max(values) * NEAREST_TICKS), default=TICKS[-1])
@@ -39,8 +50,7 @@ def limits_chart(limits: Sequence[Mapping[str, Any]], title: str, start: float |
     return limits_picture(limits, title, start).document()
 
 
-@dataclass(frozen=True)
-class _Axis:
+class _Axis(NamedTuple):
     """A logarithmic axis from `low` to `high` rpm over page mm."""
 
     low: float
@@ -53,50 +63,51 @@ class _Axis:
         return self.left + (self.right - self.left) * min(max(share, 0.0), 1.0)
 
     def ticks(self) -> list[int]:
-        """Ticks whose numbers do not touch, both ends among them."""
-        found = [tick for tick in TICKS if self.low <= tick <= self.high]
-        kept = found[:1]
-        for tick in [*found[1:-1], found[-1]]:
-            if self.at(tick) - self.at(kept[-1]) > text_width(f"{tick}0", TEXT_HEIGHT):
+        """Ticks whose numbers do not touch."""
+        kept: list[int] = []
+        for tick in (tick for tick in TICKS if self.low <= tick <= self.high):
+            if not kept or self.at(tick) - self.at(kept[-1]) > text_width(f"{tick}0", TEXT_HEIGHT):
                 kept.append(tick)
         return kept
 
 
 def limits_picture(
-    limits: Sequence[Mapping[str, Any]], title: str, start: float | None = None, width: float = WIDTH, head: bool = True
+    limits: Sequence[Mapping[str, Any]], title: str, start: float | None = None, style: Style = ALONE
 ) -> Picture:
-    """The chart as a picture of this width; without `head` its title is left to the page it stands on."""
+    """The chart as a picture; in a column its title is left to the page it stands on."""
     if not limits:
         raise ValueError("a chart needs one limit at least")
     rows = sorted(limits, key=lambda limit: float(limit["rpm"]))
-    marks = [float(limit["rpm"]) for limit in rows] + ([start] if start else [])
-    low, high = _axis(marks)
-    wide = width >= NARROW
-    axis = _Axis(low, high, NAMES if wide else NAMES_NARROW, width - (NUMBERS if wide else NUMBERS_NARROW))
-    top = TOP if head else TOP - 14.0
-    bottom = top + ROW * len(rows)
+    axis = _Axis(
+        *_ends([float(limit["rpm"]) for limit in rows] + ([start] if start else [])),
+        style.names,
+        style.width - style.numbers,
+    )
+    bottom = style.top + style.row * len(rows)
     view = View("limits on the spindle speed, rpm", 1.0)
     for tick in axis.ticks():
-        view.add(Line((axis.at(tick), -top), (axis.at(tick), -bottom), "thin"))
+        view.add(Line((axis.at(tick), -style.top), (axis.at(tick), -bottom), "thin"))
         view.add(Text((axis.at(tick), -bottom - 5), str(tick)))
     for place, row in enumerate(rows):
-        _bar(view, row, top + ROW * place, axis, place == 0, wide)
+        _bar(view, row, style.top + style.row * place, axis, style, place == 0)
     if start:
-        view.add(Line((axis.at(start), -top + 2), (axis.at(start), -bottom), "hidden"))
-        view.add(Text((axis.at(start), -top + 3), f"start {_down(start)}"))
-    notes = [Text((axis.left if wide else 0.0, bottom + 11), "rpm, logarithmic", "start")]
-    if head:
-        notes.insert(0, Text((axis.left, 10.0), title, "start", True))
-    return Picture(title, (Placed(view, (0.0, 0.0)),), tuple(notes), width, bottom + FOOT - (0 if head else 3))
+        view.add(Line((axis.at(start), -style.top + 2), (axis.at(start), -bottom), "hidden"))
+        view.add(Text((axis.at(start), -style.top + 3), f"start {_down(start)}"))
+    notes = (
+        (Text((axis.left, 10.0), title, "start", True), Text((axis.left, bottom + 11), "rpm, logarithmic", "start"))
+        if style.grades
+        else (Text((0.0, bottom + 5), "rpm, logarithmic", "start"),)
+    )
+    return Picture(title, (Placed(view, (0.0, 0.0)),), notes, style.width, bottom + style.foot)
 
 
-def _bar(view: View, row: Mapping[str, Any], top: float, axis: _Axis, governs: bool, wide: bool) -> None:
-    upper, lower = -(top + (ROW - THICK) / 2), -(top + (ROW + THICK) / 2)
+def _bar(view: View, row: Mapping[str, Any], top: float, axis: _Axis, style: Style, governs: bool) -> None:
+    upper, lower = -(top + (style.row - style.thick) / 2), -(top + (style.row + style.thick) / 2)
     reach = max(axis.at(float(row["rpm"])), axis.left + 1.0)
     corners = ((axis.left, upper), (reach, upper), (reach, lower), (axis.left, lower))
     view.add(Fill(corners, "land" if governs else "steel"))
-    level = -(top + ROW / 2) - 1.1
+    level = -(top + style.row / 2) - 1.1
     decides = ", decides" if governs else ""
-    grade = f" ({row['grade']})" if wide else ""
+    grade = f" ({row['grade']})" if style.grades else ""
     view.add(Text((axis.left - 2, level), str(row["name"]), "end", governs))
     view.add(Text((reach + 2, level), f"{_down(float(row['rpm']))}{decides}{grade}", "start", governs))

@@ -161,17 +161,13 @@ def _end(setup: Setup, say: Say, scale: float) -> View:
     over = page(2)
     view.add(Line((low_x - over, 0), (high_x + over, 0), "center"))
     view.add(Line((0, low_y - over), (0, high_y + over), "center"))
-    half, swept = max(blank.diameter / 2, high_y), blank.diameter / 2
-    below = (-swept - low_y) * scale + 4
-    view.add(Dimension((swept, -swept), (-swept, -swept), below, ""))
-    for across, _ in drawn.circles[:1]:
+    half = max(blank.diameter / 2, high_y)
+    for across, name in drawn.circles[:1]:
         view.add(Dimension((-across / 2, 0), (across / 2, 0), half * scale + 4, ""))
-    rows = [f"Ø {say(blank.diameter)}"]
+        view.add(Text((0, half + page(5)), f"{name} Ø {say(across)}"))
     for top, bottom, name in _flats(blank):
         view.add(Dimension((high_x, top), (high_x, bottom), 4, ""))
-        rows.append(f"{name} {say(top - bottom)}")
-    view.add(*[Text((0, -swept - page(below + 4.5 * (i + 1))), row) for i, row in enumerate(rows)])
-    view.add(*[Text((0, half + page(5)), f"{name} Ø {say(across)}") for across, name in drawn.circles[:1]])
+        view.add(Text((0, low_y - page(5.5)), f"{name} {say(top - bottom)}"))
     return view
 
 
