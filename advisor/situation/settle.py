@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from advisor.figure import Spread
-from advisor.models import hazards
 from advisor.models import material as materials
 from advisor.models import wood as woods
 from advisor.models.case import Case
+from advisor.models.material_names import Named, named
 from advisor.situation.assumption import Assumption, Ledger
 from advisor.situation.cut import Cut, settle_cut
 from advisor.situation.lathe import Lathe, settle_lathe
@@ -18,7 +18,6 @@ GREEN_FORMS = frozenset({"log", "half-log", "slab", "irregular"})
 ACROSS_FORMS = frozenset({"disc", "slab", "half-log"})
 ACROSS_PURPOSES = frozenset({"bowl", "platter"})
 OPERATION_BY_STATE = {"not-round": "roughing", "round": "shaping", "finished": "finishing"}
-UNKNOWN = "unknown"
 # Density kg/m³ of a lump nobody can name and that may be stone or metal: memory, from pumice-light resin to granite.
 UNNAMED_DENSITY = Spread(900.0, 1400.0, 2700.0)
 
@@ -94,48 +93,27 @@ def _conditions(case: Case) -> frozenset[str]:
     return frozenset(found)
 
 
-def _moisture(case: Case, form: str, conditions: frozenset[str], ledger: Ledger) -> float | str:
+def _moisture(case: Case, said: str | None, form: str, conditions: frozenset[str], ledger: Ledger) -> float | str:
     given = case.work.moisture
     if given is not None:
         return given
+    if said is not None:
+        ledger.assume("work.moisture", said, "the name says so")
+        return said
     wet = form in GREEN_FORMS or "live-edge" in conditions
     word = "green" if wet else "12 %"
     ledger.assume("work.moisture", word, "ordinary for this shape" if not wet else "a log-like piece may well be wet")
     return "green" if wet else 12.0
 
 
-class Identity(NamedTuple):
-    """What the name means: woods, or a record outside wood, and the conditions the name itself brings along."""
-
-    match: str
-    woods: woods.Resolution
-    material: materials.Material | None
-    conditions: frozenset[str]
-
-
-def _identify(case: Case, ledger: Ledger) -> Identity:
-    name = case.work.material
-    found = woods.resolve(name)
-    nothing: frozenset[str] = frozenset()
-    if found.kind in ("one", "several"):
-        if found.kind == "several":
-            ledger.assume("work.material", name, "the name fits several woods: the worst of them")
-        elif found.note:
-            ledger.assume("work.material", found.woods[0].label, found.note)
-        return Identity(found.kind, found, None, nothing)
-    other = materials.resolve(name)
-    if other.kind == "none" or name.strip().lower() == UNKNOWN:
-        if found.kind == "none" and hazards.for_species(name):
-            # a wood known for its dust alone: its strength is anybody's guess
-            return Identity("unknown", woods.resolve(UNKNOWN), None, nothing)
-        return Identity(found.kind, found, None, nothing)
-    if all(record.is_wood for record in other.records):
-        words = frozenset(word for record in other.records for word in record.case_words)
-        return Identity("unknown", woods.resolve(UNKNOWN), None, words)
-    if other.kind == "several":
-        ledger.assume("work.material", name, "the name fits several materials: the most troublesome of them")
-    worst = max(other.records, key=lambda record: materials.VERDICT_ORDER.index(record.verdict))
-    return Identity("material" if other.kind == "one" else "several-materials", found, worst, nothing)
+def _tell(meant: Named, ledger: Ledger) -> None:
+    """List what was made of a name that does not say all."""
+    if meant.match == "several":
+        ledger.assume("work.material", meant.word, "the name fits several woods: the worst of them")
+    elif meant.match == "several-materials":
+        ledger.assume("work.material", meant.word, "the name fits several materials: the most troublesome of them")
+    elif meant.match == "one" and meant.found.note:
+        ledger.assume("work.material", meant.found.woods[0].label, meant.found.note)
 
 
 def settle(case: Case) -> Situation:
@@ -145,13 +123,15 @@ def settle(case: Case) -> Situation:
     """
     ledger = Ledger()
     form, state, grain = _words(case, ledger)
-    identity = _identify(case, ledger)
-    conditions = _conditions(case) | identity.conditions
-    match, found, material = identity.match, identity.woods, identity.material
+    meant = named(case.work.material)
+    _tell(meant, ledger)
+    conditions = _conditions(case) | meant.said
+    found, material = meant.found, meant.records[0] if meant.records else None
+    match = "unknown" if meant.match == "dust-only" else meant.match
     wood = None
     moisture: float | str = 12.0
     if material is None and match != "none":
-        moisture = _moisture(case, form, conditions, ledger)
+        moisture = _moisture(case, meant.moisture, form, conditions, ledger)
         wood = woods.properties(found, moisture)
         for name in wood.filled:
             value = getattr(wood, name)

@@ -16,6 +16,7 @@ from advisor.models.material_names import FIRST_QUESTION, named
 from advisor.report.explain import explain
 from tests.practice.materials_bench import rulings, verdict
 from tests.rules.bench import advice
+from tests.whole.answers import of
 
 DATA = Path(materials.__file__).parents[1] / "data"
 ORDER = ("go", "go-with-care", "ask-first", "do-not-mount")
@@ -210,3 +211,33 @@ def test_one_caution_for_each_matter(record: materials.Material) -> None:
     found = rulings(f"PLASTIC; work.material={record.id}; person.respirator=P3; work.tested=yes; work.raw=no")
     cautions = {ruling.text for ruling in found if ruling.rule.effect.value == "caution"}
     assert len(cautions) <= 4
+
+
+SAID_IN_THE_NAME = [
+    ("spalted maple", "maple", "work.condition=[spalted]"),
+    ("checked ash", "ash", "work.condition=[check]"),
+    ("rotten birch", "birch", "work.condition=[punky, rot]"),
+    ("walnut with knots", "walnut", "work.condition=[knot]"),
+    ("wet walnut", "walnut", "work.moisture=green"),
+    ("frozen maple", "maple", "work.moisture=frozen"),
+]
+
+
+@pytest.mark.parametrize(("name", "plain", "said"), SAID_IN_THE_NAME)
+def test_what_the_name_says_counts_like_what_the_case_says(name: str, plain: str, said: str) -> None:
+    spoken, listed = (
+        of(f"BOWL; work.moisture=; work.material={name}"),
+        of(f"BOWL; work.moisture=; work.material={plain}; {said}"),
+    )
+    assert spoken["verdict"] == listed["verdict"]
+    for key in ("start_rpm", "ceiling_rpm", "governed_by"):
+        assert spoken["speed"][key] == listed["speed"][key]
+
+
+def test_what_the_case_says_wins_over_the_name() -> None:
+    said = of("BOWL; work.material=wet walnut; work.moisture=12%")
+    assert said["speed"]["ceiling_rpm"] == of("BOWL; work.material=walnut; work.moisture=12%")["speed"]["ceiling_rpm"]
+
+
+def test_a_species_of_that_name_is_no_moisture() -> None:
+    assert named("green ash").moisture is None
