@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from functools import lru_cache
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from advisor import facts as fact_of
 from advisor import verdicts
-from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge, would_do
+from advisor.advice.judge import JudgedHold, Judgement, implied_method, judge
 from advisor.center_facts import facts_of_centers
 from advisor.engine import Engine, Fact, Fires, Ruling
 from advisor.material_facts import facts_of_materials
@@ -19,6 +19,9 @@ from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.rulebook import Effect, kept_book
 from advisor.situation import Situation, settle
 
+if TYPE_CHECKING:
+    from advisor.advice.beyond import OneThing
+
 MOUNT_VERDICT = {
     Effect.WITH_CARE: "go-with-care",
     Effect.ASK_FIRST: "ask-first",
@@ -28,7 +31,10 @@ AGAINST_A_HOLD = (Effect.REFUSE, Effect.NOT_ADVISED, Effect.COULD_NOT_CHECK)
 
 
 class Advice(NamedTuple):
-    """Everything that was worked out and decided for one case, before anybody shows it."""
+    """Everything that was worked out and decided for one case, before anybody shows it.
+
+    one_thing: what to make or to get where nothing to hand holds the piece.
+    """
 
     situation: Situation
     judgement: Judgement
@@ -38,6 +44,7 @@ class Advice(NamedTuple):
     rulings: tuple[Ruling, ...]
     facts: tuple[Fact, ...]
     verdict: str
+    one_thing: OneThing | None = None
 
     @property
     def fired(self) -> tuple[Ruling, ...]:
@@ -69,8 +76,22 @@ def _thrust_of(situation: Situation, used: JudgedHold) -> Thrust | None:
     return thrust_window(situation, used.method, used.rpm)
 
 
+def _would_do(situation: Situation, engine: Fires, judgement: Judgement) -> tuple[OneThing | None, str] | None:
+    """What would do where nothing to hand does: all other holds are judged then, and only then."""
+    if judgement.accepted:
+        return None
+    from advisor.advice.beyond import would_do
+
+    return would_do(situation, engine, judgement)
+
+
 def _facts(
-    situation: Situation, judgement: Judgement, used: JudgedHold, thrust: Thrust | None, rate: Speed, engine: Fires
+    situation: Situation,
+    judgement: Judgement,
+    used: JudgedHold,
+    thrust: Thrust | None,
+    rate: Speed,
+    would: tuple[OneThing | None, str] | None,
 ) -> list[Fact]:
     tail_up = used.figures.tail_up
     found = [
@@ -89,8 +110,8 @@ def _facts(
         "best": best.method.replace("-", " "),
         "reason": next((r.text for r in used.rulings if r.rule.effect in AGAINST_A_HOLD), ""),
     }
-    if not judgement.accepted:
-        words["would_do"] = would_do(situation, engine, judgement)
+    if would is not None:
+        words["would_do"] = would[1]
     found.append(fact_of.choice(situation, used.verdict, best.verdict, words))
     return found
 
@@ -107,10 +128,14 @@ def advise(case: Case, engine: Fires | None = None) -> Advice:
     used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
     thrust = _thrust_of(situation, used)
     rate = speed(situation, used.method, used.figures.tail_up, holds.hold_speed(situation, used.method), thrust)
-    facts = _facts(situation, judgement, used, thrust, rate, engine)
+    would = _would_do(situation, engine, judgement)
+    facts = _facts(situation, judgement, used, thrust, rate, would)
     rulings = tuple(engine.run(facts))
     verdict = verdicts.worst(
         verdicts.MOUNT,
         (MOUNT_VERDICT[ruling.rule.effect] for ruling in rulings if ruling.rule.effect in MOUNT_VERDICT),
     )
-    return Advice(situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict)
+    one_thing = would[0] if would is not None else None
+    return Advice(
+        situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict, one_thing
+    )

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.advice.advise import Advice
-from advisor.advice.judge import JudgedHold, beyond_the_kit, judge
+from advisor.advice.judge import JudgedHold, judge
 from advisor.center_facts import facts_of_centers
 from advisor.engine import Fires
 from advisor.models.case import Case
@@ -241,7 +241,9 @@ def _cut_trials(situation: Situation, hold: JudgedHold) -> Iterable[tuple[str, C
         yield "a tail center up against it", changed(case, "hold.tail", None)
     if case.cut.rotation == "reverse":
         yield "turning forward", changed(case, "cut.rotation", "forward")
-    if situation.traits.state == "not-round":
+    if not situation.lathe.tailstock:
+        yield "a lathe with a tailstock", changed(case, "machine.tailstock", True)
+    elif situation.traits.state == "not-round":
         rounder = changed(changed(case, "work.state", "round"), "cut.operation", "shaping")
         yield "turned round first, between centers", rounder
     if situation.operation in ("roughing", "shaping", "hollowing"):
@@ -308,7 +310,9 @@ def hold_changes(advice: Advice, engine: Fires, method: str) -> list[str]:
     situation = advice.situation
     found = hold_proposals(situation, engine, advice.judgement.of(method))
     better = [f"{entry.text}: {entry.verdict}" for entry in found]
-    outside = beyond_the_kit(situation, engine, advice.judgement)
-    if outside is not None:
-        better.append(f"{outside.method.replace('-', ' ')} instead: {outside.verdict}")
+    one = advice.one_thing
+    if one is not None:
+        name = one.thing.replace("-", " ")
+        held = "" if one.thing == one.hold.method else f" with {one.hold.method.replace('-', ' ')}"
+        better.append(f"{name}{held} instead: {one.hold.verdict}")
     return better

@@ -9,7 +9,6 @@ from advisor import facts as fact_of
 from advisor import verdicts
 from advisor.engine import Fact, Fires, Ruling
 from advisor.models.case import METHODS
-from advisor.models.methods import method as method_record
 from advisor.reckoning import holds
 from advisor.reckoning.speed import first_speed
 from advisor.rulebook import Effect
@@ -138,29 +137,6 @@ def judge(situation: Situation, engine: Fires, methods: Sequence[str] | None = N
     lively = situation.body.mass > HEAVY_KG or _energy(situation, figures) > LIVELY_J
     ranked = tuple(sorted(judged, key=lambda hold: _rank(hold, lively)))
     return Judgement(ranked, tuple(reach[:1]), tuple(rulings), tuple(facts))
-
-
-def beyond_the_kit(situation: Situation, engine: Fires, judgement: Judgement) -> JudgedHold | None:
-    """The best hold outside the kit when nothing in it will do: what one purchase or an hour in the shop would bring.
-
-    None when something in the kit does, when no kit was given, or when nothing else does either.
-    """
-    if judgement.accepted:
-        return None
-    judged = {hold.method for hold in judgement.holds}
-    others = [name for name in METHODS if name not in judged]
-    if not others:
-        return None
-    best = judge(situation, engine, others).holds[0]
-    return best if best.accepted else None
-
-
-def would_do(situation: Situation, engine: Fires, judgement: Judgement) -> str:
-    """The same in words, with what it needs; an honest no where nothing outside the kit does either."""
-    best = beyond_the_kit(situation, engine, judgement)
-    if best is None:
-        return "nothing outside it either: change the piece or the cut"
-    return f"{best.method.replace('-', ' ')} (it needs {method_record(best.method).needs})"
 
 
 def _energy(situation: Situation, figures: Sequence[tuple[str, float, holds.HoldFigures]]) -> float:

@@ -2,7 +2,7 @@
 
 What it looks at   the best verdict over the kit and the chosen method
 Why it matters     mounting it in the least bad hold is how people get hurt
-What to do         get or make the hold named under what would change it
+What to do         make or get the one hold named: what can be made from what is there comes before a purchase
 Does not apply     kits with a sound hold; cases without a kit
 Sources            common practice, no source
 """

@@ -10,7 +10,11 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, fact, one_of
 
 rule = Rule(
-    when=fact("hold", method=one_of("faceplate-screws", "waste-block-faceplate"), screw_kind="plasterboard"),
+    when=fact(
+        "hold",
+        method=one_of("faceplate-screws", "waste-block-faceplate", "offset-faceplate"),
+        screw_kind="plasterboard",
+    ),
     effect=Effect.REFUSE,
     says="Plasterboard screws are brittle: they snap in shear without a sign.",
     opens=("hold.screws.kind",),

@@ -10,7 +10,7 @@ Sources            common practice, no source
 from advisor.rulebook import Effect, Rule, fact, one_of
 
 rule = Rule(
-    when=fact("hold", group=one_of("screwed", "jawed"), nose="threaded", rotation="reverse", locked="no"),
+    when=fact("hold", group=one_of("screwed", "jawed", "clamped"), nose="threaded", rotation="reverse", locked="no"),
     effect=Effect.REFUSE,
     says="It unscrews from the nose in reverse.",
 )

@@ -10,6 +10,7 @@ from advisor.situation import Situation
 
 Value = str | int | float
 
+OWN_JAWS = frozenset({"jaws-on-tenon", "long-jaws", "three-jaw", "four-jaw-independent"})
 CONDITION_KEYS = {"check": "check", "live-edge": "live_edge", "oily": "oily"}
 
 
@@ -115,7 +116,9 @@ def _numbers(situation: Situation, figures: HoldFigures) -> dict[str, float | No
     sizes, case, body = figures.sizes, situation.case, situation.body
     size, screwed = figures.size, groups()[figures.method] == "screwed" or "count" in figures.sizes
     steady = figures.steady_typical
-    jaws = case.hold.chuck.jaw_depth if case.hold.chuck is not None else None
+    chuck = case.hold.chuck
+    jaws = chuck.jaw_depth if chuck is not None else None
+    ranged = chuck if figures.method in OWN_JAWS else None
     depth = sizes.get("depth", None if screwed else sizes.get("length"))
     return {
         "low": figures.low,
@@ -125,6 +128,8 @@ def _numbers(situation: Situation, figures: HoldFigures) -> dict[str, float | No
         "size_share": None if size is None else size / body.diameter,
         "overhang_ratio": None if not size else overhang(situation) / size,
         "wall_mm": sizes.get("wall", case.work.wall),
+        "open_share": size / ranged.jaw_largest if ranged is not None and ranged.jaw_largest and size else None,
+        "close_share": size / ranged.jaw_smallest if ranged is not None and ranged.jaw_smallest and size else None,
         "depth_share": depth / jaws if depth and jaws else None,
         "steady_divided": None if steady is None else steady / figures.steady_divisor,
     }

@@ -46,11 +46,20 @@ def _tenon_advised(situation: Situation) -> tuple[float, float]:
     return diameter, clamp(diameter / 5, 6.0, 12.0)
 
 
+def within_jaws(situation: Situation, diameter: float) -> float:
+    """A diameter kept to what the person's jaws close on, where they said it."""
+    chuck = situation.case.hold.chuck
+    if chuck is None:
+        return diameter
+    return clamp(diameter, chuck.jaw_smallest or 0.0, chuck.jaw_largest or diameter)
+
+
 def tenon(job: Job, model: Model) -> tuple[float, float, float]:
     """Diameter, length and shoulder radius of a tenon for jaws."""
     situation = job.situation
     given = situation.case.hold.tenon
     diameter, length = _tenon_advised(situation)
+    diameter = within_jaws(situation, diameter)
     model.given = given is not None and given.diameter is not None
     diameter = model.take("tenon.diameter", given.diameter if given else None, diameter)
     diameter = min(diameter, situation.body.end_diameter)
@@ -69,7 +78,8 @@ def long_tenon(job: Job, model: Model) -> tuple[float, float]:
     given = situation.case.hold.tenon
     end = situation.body.end_diameter
     model.given = given is not None and given.diameter is not None
-    diameter = model.take("tenon.diameter", given.diameter if given else None, clamp(0.6 * end, 25.0, 75.0))
+    advised = within_jaws(situation, clamp(0.6 * end, 25.0, 75.0))
+    diameter = model.take("tenon.diameter", given.diameter if given else None, advised)
     length = model.take("tenon.length", given.length if given else None, OUTSIDE_GRIP_MM)
     model.size = min(diameter, end)
     return model.size, length

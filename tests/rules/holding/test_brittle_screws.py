@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "brittle-screws"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; hold.screws.kind=plasterboard",
+    "BOWL; hold.method=offset-faceplate; hold.screws.kind=plasterboard",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "too-thin-for-screws"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; work.length=20mm",
+    "BOWL; hold.method=offset-faceplate; work.length=20mm",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",
+    "BOWL; hold.method=offset-faceplate",
+    "STONE; hold.method=offset-faceplate; work.length=20mm",
 ]
 
 
