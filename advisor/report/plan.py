@@ -27,17 +27,21 @@ def _sizes(entry: Mapping[str, Any], units: str) -> str:
     return ", ".join(found)
 
 
-def _leave(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
+def leave_texts(stage: Mapping[str, Any], units: str) -> list[str]:
+    """What this stage leaves standing for a later one."""
+    found = []
     for entry in stage.get("leave", ()):
         sizes = _sizes(entry, units)
         told = f"{entry['what']}{', ' + sizes if sizes else ''}"
-        yield from wrapped(f"at the {entry['end']} a {told} (for: {entry['for']})", "  Leave    ", "do", 11)
+        found.append(f"at the {entry['end']} a {told} (for: {entry['for']})")
+    return found
 
 
-def _pause(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
+def pause_texts(stage: Mapping[str, Any], units: str) -> list[str]:
+    """How thick to leave it over a drying pause, and how it comes back."""
     part = stage.get("pause")
     if not part:
-        return
+        return []
     texts = []
     if "wall_mm" in part:
         texts.append(f"leave wall and floor {length(part['wall_mm'], units)} thick, the same all round")
@@ -47,8 +51,12 @@ def _pause(stage: Mapping[str, Any], units: str) -> Iterator[Line]:
     moistures = f"{part['from_percent']:.0f} to {part['to_percent']:.0f} %"
     oval = f"expect it {length(part['oval_mm'], units)} out of round"
     texts.append(f"{part['wood']} dried from {moistures} shrinks {part['shrinks_percent']:.1f} % the one way: {oval}")
+    return texts
+
+
+def _told(texts: Iterable[str], lead: str) -> Iterator[Line]:
     for number, text in enumerate(texts):
-        yield from wrapped(text, "  Dry      " if number == 0 else " " * 11, "do", 11)
+        yield from wrapped(text, f"  {lead:<9}" if number == 0 else " " * 11, "do", 11)
 
 
 def _checks(stage: Mapping[str, Any], said: set[str]) -> Iterator[Line]:
@@ -72,8 +80,8 @@ def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) ->
     yield from wrapped(stage["does"], "  Do       ", hang=11)
     if "speed" in stage and stage["verdict"] != "do-not-mount":
         yield from doing(stage, units)
-    yield from _pause(stage, units)
-    yield from _leave(stage, units)
+    yield from _told(pause_texts(stage, units), "Dry")
+    yield from _told(leave_texts(stage, units), "Leave")
     yield from _checks(stage, said)
 
 
