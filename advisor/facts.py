@@ -56,11 +56,7 @@ def blank(situation: Situation) -> Fact:
         "form": situation.traits.form,
         "grain": situation.traits.grain,
         "wet": flag(situation.traits.green),
-        "moisture": work.moisture
-        if isinstance(work.moisture, str)
-        else "unknown"
-        if work.moisture is None
-        else "given",
+        "moisture": situation.moisture_word,
         "crack_runs": (crack.runs if crack is not None else None) or "unknown",
         "crack_across_share": _share(crack.across if crack is not None else None, body.diameter),
         "crack_along_share": _share(crack.along if crack is not None else None, body.length),

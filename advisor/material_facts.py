@@ -134,7 +134,7 @@ def _cured(situation: Situation) -> str:
 def _stated(situation: Situation, named: Iterable[Named]) -> dict[str, Value | None]:
     """The words of the case that a refusal may hang on."""
     case, found = situation.case, situation.traits.conditions
-    moisture = case.work.moisture
+    moisture = situation.stated_moisture
     iron = any(record.id in IRON for one in named for record in one.records)
     return {
         "raw": flag(case.work.raw),
@@ -145,7 +145,7 @@ def _stated(situation: Situation, named: Iterable[Named]) -> dict[str, Value | N
         "respirator": case.person.respirator or "unknown",
         "extinguisher": case.machine.extinguisher or "unknown",
         "method": case.hold.method or "unknown",
-        "moisture": moisture if isinstance(moisture, str) else "unknown" if moisture is None else "given",
+        "moisture": situation.moisture_word,
         "moisture_percent": None if isinstance(moisture, str) else moisture,
         "sparks": "yes" if iron or found & SPARKING else "unknown",
         "sound": flag("sound" in found),

@@ -26,6 +26,7 @@ class Situation(NamedTuple):
     """One job with nothing left open.
 
     `wood` is None for anything that is not wood; `material` is None for wood and for names nobody knows.
+    `stated_moisture` is what somebody said, in a field or in the name.
     `match` is "one", "several", "unknown" (the person said so), "material" or "none".
     """
 
@@ -39,11 +40,18 @@ class Situation(NamedTuple):
     body: Body
     density: Spread
     moisture: float
+    stated_moisture: float | str | None
     operation: str
     cut: Cut
     lathe: Lathe
     assumed: tuple[Assumption, ...]
     gaps: tuple[tuple[str, str], ...]
+
+    @property
+    def moisture_word(self) -> str:
+        """The word somebody used for it, "given" for a number, "unknown" when nobody said."""
+        said = self.stated_moisture
+        return said if isinstance(said, str) else "unknown" if said is None else "given"
 
     @property
     def side_grain(self) -> bool:
@@ -158,6 +166,7 @@ def settle(case: Case) -> Situation:
         body=body,
         density=density,
         moisture=wood.moisture_percent if wood is not None else 0.0,
+        stated_moisture=meant.moisture if case.work.moisture is None else case.work.moisture,
         operation=operation,
         cut=settle_cut(case, traits, body, wood, material, operation, ledger),
         lathe=settle_lathe(case, body, ledger),
