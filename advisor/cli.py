@@ -7,10 +7,10 @@ import gc
 import io
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import Any, NoReturn, TextIO
 
-from advisor import __version__
+from advisor import parser
 
 ANSWER_PARTS = {
     "advise": ("holding", "speed", "thrust", "centers", "tool"),
@@ -19,122 +19,6 @@ ANSWER_PARTS = {
     "speed": ("speed",),
     "thrust": ("thrust", "centers"),
 }
-ABOUT = {
-    "advise": "the whole answer: may it be mounted, what holds it, how fast, how hard the tailstock presses",
-    "mount": "may this be mounted at all",
-    "hold": "ways of holding, ranked, with margins",
-    "speed": "starting speed, ceiling, every limit behind it",
-    "thrust": "tailstock window: needed, allowed, what to set",
-    "plan": "the job stage by stage: each hold, each speed, each check",
-    "sheet": "one page to pin up by the lathe, as PDF, HTML or SVG",
-}
-DRAWS = {
-    "speed": "the limits as a chart: a name ending in .svg",
-    "sheet": "where to write it: a name ending in .html, .pdf or .svg",
-}
-MOST_JOBS = 64
-LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
-EXAMPLES = {
-    "advise": "advisor advise cases/maple-spindle.yaml",
-    "mount": "advisor mount work.material=cocobolo 'work.diameter=2 in' work.length=6in person.asthma=yes",
-    "hold": "advisor hold work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
-    "speed": "advisor speed work.material=ash 'work.diameter=10 in' work.length=3in work.form=disc",
-    "thrust": "advisor thrust work.material=beech work.diameter=25mm work.length=600mm work.form=round",
-    "plan": "advisor plan cases/green-ash-bowl-plan.yaml",
-    "sheet": "advisor sheet cases/maple-spindle.yaml -o sheet.pdf",
-    "reckon": "advisor reckon buckling-force diameter=25mm length=900mm modulus=12.6GPa",
-    "explain": "advisor explain cracked-through",
-    "list": "advisor list species",
-    "schema": "advisor schema",
-    "batch": "advisor batch cases",
-    "serve": "advisor serve --port 8321",
-    "compare": "advisor compare cases/maple-spindle.yaml work.moisture=wet machine.max_rpm=900",
-    "center": "advisor center diameter=1in hole=0.251in cutter=1/2in depth=0.200in land=0.005in",
-}
-
-
-class _Parser(argparse.ArgumentParser):
-    """Says what is wrong in one line and ends with exit code 2."""
-
-    def error(self, message: str) -> NoReturn:
-        self.exit(2, f"{self.prog}: {message}\ntry: {self.prog} --help\n")
-
-
-def _parser() -> argparse.ArgumentParser:
-    parser = _Parser(
-        prog="advisor",
-        description="Advice beside the lathe. It defers to local codes and licensed practice.",
-        epilog=f"example: {EXAMPLES['advise']}",
-    )
-    parser.add_argument("--version", action="version", version=f"advisor {__version__}")
-    commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
-    for name, about in ABOUT.items():
-        one = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
-        one.add_argument(
-            "words", nargs="*", metavar="CASE or field=value", help="a .yaml, .toml or .json file, -, words"
-        )
-        _show_options(one)
-        if name in DRAWS:
-            one.add_argument("-o", dest="output", metavar="FILE", help=DRAWS[name])
-        one.set_defaults(run={"plan": _plan, "sheet": _sheet}.get(name, _answer))
-    _add(
-        commands, "center", "geometry and machining schedule of a shop-made toothed drive center", _center, "key=value"
-    )
-    _add(
-        commands,
-        "reckon",
-        "one figure: value, formula with the numbers in it, grade, source",
-        _reckon,
-        "FIGURE key=value",
-    )
-    _add(commands, "explain", "a rule, figure, method or material in plain words", _explain, "NAME")
-    _add(commands, "list", f"what there is: {', '.join(LIST_KINDS)}", _list, "KIND")
-    _add(commands, "schema", "JSON Schema of a case and of an answer", _schema, "case|answer")
-    _serve_command(commands)
-    batch = _add(commands, "batch", "every case in a folder, several at once, as a table", _batch, "FOLDER")
-    batch.add_argument(
-        "--jobs", type=_jobs, metavar="N", help="processes at once; one for each processor when not given"
-    )
-    _add(
-        commands,
-        "compare",
-        "two situations: what differs, and what makes the difference",
-        _compare,
-        "A B or field=value",
-    )
-    return parser
-
-
-def _serve_command(commands: Any) -> None:
-    about = "a page on this machine only (127.0.0.1), until Ctrl-C"
-    one = commands.add_parser("serve", help=about, description=about, epilog=f"example: {EXAMPLES['serve']}")
-    one.add_argument(
-        "--port", type=_port, default=8321, metavar="N", help="8321 unless named; 0 takes any that is free"
-    )
-    one.set_defaults(run=_serve)
-
-
-def _port(text: str) -> int:
-    if not text.isdecimal() or len(text) > 5 or int(text) > 65535:
-        raise argparse.ArgumentTypeError(f"{text!r} is no port: a whole number from 0 to 65535")
-    return int(text)
-
-
-def _show_options(one: argparse.ArgumentParser) -> None:
-    one.add_argument("--json", action="store_true", help="one JSON document and nothing else")
-    one.add_argument("--plain", action="store_true", help="no color, no terminal tricks")
-    one.add_argument("--units", choices=("metric", "inch"), help="what is printed; input takes either")
-
-
-def _add(commands: Any, name: str, about: str, run: Callable[[argparse.Namespace], int], words: str) -> _Parser:
-    one: _Parser = commands.add_parser(name, help=about, description=about, epilog=f"example: {EXAMPLES[name]}")
-    one.add_argument("words", nargs="*", metavar=words)
-    if name == "center":
-        one.add_argument("-o", dest="output", metavar="FILE", help="a drawing: .svg or .dxf")
-        one.add_argument("--make", action="store_true", help="the whole shop plan for drive and tail center")
-    _show_options(one)
-    one.set_defaults(run=run)
-    return one
 
 
 def _split_case(words: Sequence[str]) -> tuple[str | None, list[str]]:
@@ -288,8 +172,8 @@ def _explain(options: argparse.Namespace) -> int:
 def _list(options: argparse.Namespace) -> int:
     from advisor.report.listing import entries, table_lines
 
-    if len(options.words) != 1 or options.words[0] not in LIST_KINDS:
-        raise UserFault(f"list needs one of: {', '.join(LIST_KINDS)}")
+    if len(options.words) != 1 or options.words[0] not in parser.LIST_KINDS:
+        raise UserFault(f"list needs one of: {', '.join(parser.LIST_KINDS)}")
     found = entries(options.words[0])
     if options.json:
         return _print_json(found)
@@ -316,12 +200,6 @@ def _schema(options: argparse.Namespace) -> int:
     return _print_json(found[wanted] if wanted is not None else found)
 
 
-def _jobs(text: str) -> int:
-    if not (text.isascii() and text.isdigit() and len(text) <= 4 and 1 <= int(text) <= MOST_JOBS):
-        raise argparse.ArgumentTypeError(f"{text[:20]!r} is not a whole number from 1 to {MOST_JOBS}")
-    return int(text)
-
-
 def _batch(options: argparse.Namespace) -> int:
     from advisor.batch import command
 
@@ -338,10 +216,32 @@ def _batch(options: argparse.Namespace) -> int:
     )
 
 
+def _ask(options: argparse.Namespace) -> int:
+    from advisor.ask.command import run
+
+    return run(options.words, options.output, plain=options.plain, units=options.units)
+
+
 def _compare(options: argparse.Namespace) -> int:
     from advisor.compare import run
 
     return run(options.words, as_json=options.json, plain=options.plain, units=options.units, out=sys.stdout)
+
+
+RUN = {
+    **dict.fromkeys(ANSWER_PARTS, _answer),
+    "plan": _plan,
+    "sheet": _sheet,
+    "compare": _compare,
+    "ask": _ask,
+    "batch": _batch,
+    "center": _center,
+    "reckon": _reckon,
+    "explain": _explain,
+    "list": _list,
+    "schema": _schema,
+    "serve": _serve,
+}
 
 
 def _faults() -> tuple[type[Exception], ...]:
@@ -361,13 +261,13 @@ def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a terminal without the signs still gets the answer
-    parser = _parser()
-    options = parser.parse_args(arguments)
+    known = parser.build()
+    options = known.parse_args(arguments)
     if options.command is None:
-        parser.print_help()
+        known.print_help()
         return 2
     try:
-        return int(options.run(options))
+        return RUN[options.command](options)
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0

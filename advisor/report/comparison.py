@@ -57,7 +57,7 @@ def _value(entry: Difference, value: Any, stood: str | None, units: str) -> str:
     return f"{text} ({stood} assumed)" if text == NOT_SAID and stood is not None else text
 
 
-def _changes(before: Outcome, after: Outcome, units: str) -> str:
+def outcome_changes(before: Outcome, after: Outcome, units: str) -> str:
     """What became different, in one sentence."""
     old, new = _outcome(before, units), _outcome(after, units)
     names = [name for name in dict.fromkeys((*old, *new)) if old.get(name) != new.get(name)]
@@ -89,7 +89,7 @@ def _number(value: float | None, unit: str) -> str:
 def _makers(found: Comparison, units: str) -> Iterator[Line]:
     """Which of the differences makes the difference."""
     start = found.a.outcome
-    alone = [(entry, _changes(start, entry.outcome, units)) for entry in found.tried]
+    alone = [(entry, outcome_changes(start, entry.outcome, units)) for entry in found.tried]
     active = [(entry, text) for entry, text in alone if text]
     most = found.matters_most
     if not most:

@@ -1,0 +1,1 @@
+"""An interview at the keyboard that ends in a case file and an answer."""
