@@ -138,7 +138,7 @@ def _own_options(one: Parser, name: str) -> None:
 
 
 def _port(text: str) -> int:
-    if not text.isdecimal() or len(text) > 5 or int(text) > 65535:
+    if not (text.isascii() and text.isdecimal()) or len(text) > 5 or int(text) > 65535:
         raise argparse.ArgumentTypeError(f"{text!r} is no port: a whole number from 0 to 65535")
     return int(text)
 
