@@ -50,3 +50,13 @@ def length(millimeters: float, units: str) -> str:
         inches = millimeters / MM_PER_INCH
         return f"{inches:.2g} in" if inches < 1 else f"{inches:.1f} in"
     return f"{millimeters:.1f} mm" if millimeters < 10 else f"{millimeters:.0f} mm"
+
+
+def fine_length(millimeters: float, units: str) -> str:
+    """A feed, a depth of cut, a nose radius."""
+    return f"{millimeters / MM_PER_INCH:.2g} in" if units == "inch" else f"{millimeters:.3g} mm"
+
+
+def surface_speed(meters: float, units: str) -> str:
+    """A cutting speed, down, in m/min or ft/min."""
+    return f"{_two_figures(meters / 0.3048, False):.0f} ft/min" if units == "inch" else f"{meters:.3g} m/min"

@@ -7,6 +7,7 @@ import textwrap
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, NamedTuple
 
+from advisor.report.cut_lines import cut_lines
 from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down, torque
 from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
 
@@ -250,6 +251,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     ]
     yield from _list("Also", [*others, *(answer["notes"] if verdict != "do-not-mount" else [])])
     yield from _changes(answer)
+    yield from _list("The cut", cut_lines(answer.get("tool", {}), units))
     yield from _limits(answer.get("speed", {}), "rpm", "rpm")
     yield from _energy(answer.get("speed", {}))
     yield from _ladder(answer.get("speed", {}), units)
