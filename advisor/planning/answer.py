@@ -120,6 +120,11 @@ def _together(answers: Sequence[Mapping[str, Any]], key: str, by: str) -> list[d
 
 def _assumed(plan: Plan, answers: Sequence[Mapping[str, Any]]) -> list[dict[str, Any]]:
     own = [{"field": "work.purpose", "value": plan.job.name, "why": plan.assumed}] if plan.assumed else []
+    given = plan.situation.case.work.mass
+    masses = [stage.case.work.mass for stage in plan.stages if stage.case is not None and stage.case.work.mass != given]
+    if masses and masses[-1] is not None:
+        why = "a straight-sided cup with the wall and floor stated, a tenth of the diameter where nobody said"
+        own.append({"field": "work.mass when hollow", "value": f"{masses[-1]:.2g} kg", "why": why})
     return [*own, *_together(answers, "assumed", "field")]
 
 

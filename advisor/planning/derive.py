@@ -6,9 +6,10 @@ from typing import Any
 
 from advisor.models.case import Case, Tenon
 from advisor.models.fields import changed
+from advisor.physics.drying import WALL_SHARE
 from advisor.planning.jobs import Job, Template
 from advisor.planning.progress import Progress
-from advisor.situation import Situation
+from advisor.situation import Situation, settle
 
 SQUARED = ("square", "octagon")
 KEPT_FORMS = ("segmented",)  # glue lines stay, whatever the shape
@@ -72,7 +73,21 @@ def stage_case(situation: Situation, job: Job, stage: Template, progress: Progre
         found = changed(found, "cut.diameter", _foot(progress, found))
     if stage.tail:
         found = changed(changed(found, "hold.tail", None), "hold.tail.kind", "none")
+    if progress.hollowed and found.work.mass is None:
+        found = changed(found, "work.mass", settle(found).body.mass * hollow_share(found))
     return _seat(found, stage, progress)
+
+
+def hollow_share(case: Case) -> float:
+    """What is left of a solid blank when it is hollow: a cup with the stated wall and floor.
+
+    Both are a tenth of the diameter where nobody said. Straight sides hold more wood than a bowl's, so it errs on the
+    heavy side. Source: geometry.
+    """
+    work = case.work
+    wall = min(work.wall if work.wall is not None else WALL_SHARE * work.diameter, work.diameter / 2)
+    floor = min(work.floor if work.floor is not None else wall, work.length)
+    return 1 - (1 - 2 * wall / work.diameter) ** 2 * (1 - floor / work.length)
 
 
 def _foot(progress: Progress, case: Case) -> float:

@@ -10,6 +10,8 @@ from advisor.situation import Situation
 
 STOCK, CUT, GONE = "stock", "cut", "gone"
 SEATED = ("tenon", "recess")  # grips that are cut to the jaws
+HOLLOWED = frozenset({"bowl", "platter", "hollow-form"})
+HOLLOWS = "hollow"
 NO_MARK = ("touch", "bore")
 EACH_END = tuple(end for end in ENDS if end != "both")
 
@@ -22,6 +24,7 @@ class Progress:
     seats    the tenon and recess that were cut at an end and are used again; seated_by: the hold they were cut for
     stock    mm of its length that an end gives up to its holds
     marks    kinds of grip that have marked the foot; gone_by: the stage that took an end away
+    dried, hollowed: the pause, and the stage that hollows it, lie behind it
     drive    the drive center that stays in its holes; when_dry: the tenon to be trued out of the one cut wet
     """
 
@@ -37,6 +40,7 @@ class Progress:
     when_dry: Tenon | None = None
     first: bool = True
     dried: bool = False
+    hollowed: bool = False
 
     def after(self, stage: Template, method: str) -> None:
         """What the piece is like when the stage is done."""
@@ -50,6 +54,7 @@ class Progress:
         for end in stage.clears:
             self.ends[end] = GONE
             self.gone_by[end] = stage.name
+        self.hollowed = self.hollowed or (stage.job in HOLLOWED and HOLLOWS in stage.name)
         if method:
             self.method = method
             kind = grips()[method].kind

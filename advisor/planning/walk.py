@@ -117,8 +117,9 @@ def _in_kit(case: Case, holds: Sequence[str]) -> tuple[str, ...]:
 class _Walk:
     """One plan in the making."""
 
-    def __init__(self, case: Case, engine: Fires) -> None:
+    def __init__(self, case: Case, engine: Fires, changes: bool) -> None:
         self.engine = engine
+        self.changes = changes
         self.situation = settle(case)
         self.choice = known.which_job(self.situation)
         self.job = self.choice.job
@@ -189,7 +190,7 @@ class _Walk:
         ranked = self._ranked(situation, template, names)
         rejected: list[tuple[str, Fault]] = []
         for entry in ranked:
-            sized, hold = self._sized(base, entry)
+            sized, hold = self._sized(template, base, entry)
             fault = self._against(template, settle(sized), hold)
             if fault is None:
                 return self._answered(template, sized, hold, ranked, rejected)
@@ -235,7 +236,7 @@ class _Walk:
             )
         return None
 
-    def _sized(self, base: Case, hold: JudgedHold) -> tuple[Case, JudgedHold]:
+    def _sized(self, template: known.Template, base: Case, hold: JudgedHold) -> tuple[Case, JudgedHold]:
         """The case with this hold at the sizes to make, and the hold judged with them.
 
         Where those sizes are no better than what the trade would take at first sight, that stays.
@@ -245,10 +246,23 @@ class _Walk:
             return plain, hold
         situation = settle(plain)
         case = proportions(situation, hold.method, hold.rpm).put_into(base)
-        if kind == "tenon" and not self.progress.dried:
-            case = self._oversize(case, situation)
+        if kind == "tenon":
+            case = self._for_all(template, case, hold)
+            case = case if self.progress.dried else self._oversize(case, situation)
         judged = judge(settle(case), self.engine, (hold.method,)).holds[0]
         return (case, judged) if judged.accepted or not hold.accepted else (plain, hold)
+
+    def _for_all(self, template: known.Template, case: Case, hold: JudgedHold) -> Case:
+        """The tenon as large as the hardest of the stages asks that stand on it, not only the first."""
+        tenons = [case.hold.tenon]
+        for later in self.ahead[self.ahead.index(template) + 1 :]:
+            if template.grips in later.makes:
+                break
+            if later.grips == template.grips and hold.method in later.holds:
+                own = stage_case(self.situation, self.job, later, self.progress)
+                own = changed(own, "hold.method", hold.method)
+                tenons.append(proportions(settle(own), hold.method, hold.rpm).put_into(own).hold.tenon)
+        return changed(case, "hold.tenon", max(filter(None, tenons), key=lambda tenon: tenon.diameter or 0.0))
 
     def _oversize(self, case: Case, situation: Situation) -> Case:
         """A tenon in wet wood is left so large that a true one can be turned out of it when it has dried oval."""
@@ -273,7 +287,7 @@ class _Walk:
         ranked: Sequence[JudgedHold],
         rejected: Sequence[tuple[str, Fault]],
     ) -> Stage:
-        answer = answer_for(case, PARTS, self.engine)
+        answer = answer_for(case, PARTS, self.engine, self.changes)
         fault = None
         if answer["verdict"] == "do-not-mount":
             reason = answer["reasons"][0]
@@ -355,6 +369,9 @@ def _drive(stage: Stage) -> Drive | None:
     return Drive.model_construct(**values, seated_depth=depth)
 
 
-def walk(case: Case, engine: Fires | None = None) -> Plan:
-    """Plan the whole job from where the piece stands. Raises JobUnclear where nobody can tell what it becomes."""
-    return _Walk(case, engine if engine is not None else default_engine()).plan()
+def walk(case: Case, engine: Fires | None = None, changes: bool = True) -> Plan:
+    """Plan the whole job from where the piece stands; `changes` says whether single changes are tried for each stage.
+
+    Raises JobUnclear where nobody can tell what it becomes.
+    """
+    return _Walk(case, engine if engine is not None else default_engine(), changes).plan()
