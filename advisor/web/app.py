@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from base64 import b64decode
 from collections import OrderedDict
 from collections.abc import AsyncIterator, Awaitable, Callable, Mapping
 from contextlib import asynccontextmanager
@@ -23,6 +24,7 @@ from advisor.web.workers import Pool, Unanswered
 
 REMEMBERED = 200
 FORM = "application/x-www-form-urlencoded"
+SHEETS = {".html": "text/html", ".pdf": "application/pdf", ".svg": "image/svg+xml"}
 STATIC = {"page.css": "text/css", "page.js": "text/javascript"}
 
 
@@ -152,6 +154,15 @@ async def _answer_download(desk: Desk, request: Request) -> Response:
     return _json(found, 422) if "problems" in found else _json(found["answer"], name="answer.json")
 
 
+async def _sheet_download(desk: Desk, request: Request) -> Response:
+    ending = request.url.path.removeprefix("/sheet")
+    question = _asked(await _body(request, FORM))
+    found = await desk.ask({"do": "sheet", "words": question.words, "ending": ending})
+    if "problems" in found:
+        return _json(found, 422)
+    return Response(b64decode(found["base64"]), headers=_attached(f"sheet{ending}"), media_type=SHEETS[ending])
+
+
 def _yaml(found: Mapping[str, Any]) -> Response:
     if "problems" in found:
         return _json(found, 422)
@@ -208,6 +219,7 @@ ROUTES: tuple[tuple[str, str, Handler], ...] = (
     ("POST", "/live", _live),
     ("POST", "/case.yaml", _case_download),
     ("POST", "/answer.json", _answer_download),
+    *(("POST", f"/sheet{ending}", _sheet_download) for ending in SHEETS),
     ("POST", "/api/answer", _api_answer),
     ("POST", "/api/case", _api_case),
     ("GET", "/explain/{name}", _explain),

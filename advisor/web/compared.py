@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from typing import Any, NamedTuple
 
@@ -9,6 +10,8 @@ from advisor.report.numbers import force, rpm_down
 from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
 from advisor.web.asked import Question
 from advisor.web.fields import form_fields
+
+NUMBER = re.compile(r"[\d.,]*\d")
 
 
 class Row(NamedTuple):
@@ -59,14 +62,14 @@ def _lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
     return found
 
 
-def _said(answer: Mapping[str, Any]) -> list[str]:
-    """What an answer says in words, verdict first."""
+def _said(answer: Mapping[str, Any]) -> dict[str, str]:
+    """What an answer says in words, verdict first, by the same without its numbers: other numbers, same advice."""
     texts: Iterable[str] = (
         *(entry["text"] for entry in answer["reasons"]),
         *answer["checks"],
         *(entry["text"] for entry in answer["cautions"]),
     )
-    return list(dict.fromkeys(texts))
+    return {NUMBER.sub("#", text): text for text in texts}
 
 
 def compare(before: Mapping[str, Any], after: Mapping[str, Any], units: str, changed: list[Row]) -> Comparison:
@@ -78,6 +81,6 @@ def compare(before: Mapping[str, Any], after: Mapping[str, Any], units: str, cha
     return Comparison(
         changed,
         [row for row in rows if row.before != row.after],
-        [text for text in now if text not in was],
-        [text for text in was if text not in now],
+        [text for key, text in now.items() if key not in was],
+        [text for key, text in was.items() if key not in now],
     )

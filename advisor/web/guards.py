@@ -86,7 +86,7 @@ class Guards:
         if site not in OWN_SITE and not visit:
             raise Refused(403, "Another site must not ask here.")
         length = headers.get("content-length", "0")
-        if length.isdecimal() and int(length[:20]) > self.largest:
+        if length.isascii() and length.isdecimal() and int(length[:20]) > self.largest:
             raise self.too_large
 
     @property

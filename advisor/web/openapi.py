@@ -12,6 +12,10 @@ from advisor.web.fields import form_fields
 TEXT = {"type": "string"}
 NULL_TEXT = {"type": ["string", "null"]}
 NUMBER_OR_NOT = {"type": ["integer", "null"]}
+SHEETS = (
+    (".html", "text/html", TEXT), (".svg", "image/svg+xml", TEXT),
+    (".pdf", "application/pdf", {"type": "string", "contentMediaType": "application/pdf"}),
+)  # fmt: skip
 FORM = "application/x-www-form-urlencoded"
 
 
@@ -124,6 +128,10 @@ def _paths() -> dict[str, Any]:
         "/live": _post("the pieces of the page that change while somebody types", form, {**live, **WRONG}),
         "/case.yaml": _post("the case of a form as a file", form, {**yaml, **WRONG}),
         "/answer.json": _post("the answer to a form as a file", form, {**answer, **WRONG}),
+        **{
+            f"/sheet{ending}": _post("the sheet of a form", form, {"200": _response("a file", kind, file), **WRONG})
+            for ending, kind, file in SHEETS
+        },
         "/api/answer": _post("the answer to a case", case, {**answer, **WRONG}, [ask]),
         "/api/case": _post("a case as YAML", case, {**yaml, **WRONG}),
         "/explain/{name}": _get("a name in plain words", {**html, **NOTHING}, [name]),

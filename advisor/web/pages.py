@@ -22,7 +22,13 @@ from advisor.web.labels import GROUPS
 HERE = files("advisor.web")
 SIGNS = {"go": "✓", "go-with-care": "!", "ask-first": "?", "do-not-mount": "✕"}
 HOLDS, ALL_HOLDS = 5, 12
-DOWNLOADS = (("/case.yaml", "The case (YAML)"), ("/answer.json", "The answer (JSON)"))
+DOWNLOADS = (
+    ("/sheet.pdf", "Sheet to pin up (PDF)"),
+    ("/sheet.html", "Sheet (HTML)"),
+    ("/sheet.svg", "Sheet (SVG)"),
+    ("/case.yaml", "Case (YAML)"),
+    ("/answer.json", "Answer (JSON)"),
+)
 SHORTEST_BAR, WHOLE_BAR = 12.0, 100.0
 
 

@@ -20,6 +20,7 @@ from advisor.web.workers import Pool
 HERE = "127.0.0.1"
 MOST_WORKERS = 4
 GRACE_SECONDS = 3
+LOOK_SECONDS = 0.02
 
 
 class PortFault(Exception):  # noqa: N818 -- the house says fault for what a user did wrong
@@ -47,7 +48,7 @@ def workers_here() -> int:
     return max(2, min(os.cpu_count() or 2, MOST_WORKERS))
 
 
-async def _until_stopped(server: uvicorn.Server, listening: socket.socket) -> None:
+async def _until_stopped(server: uvicorn.Server, listening: socket.socket, out: TextIO) -> None:
     loop = asyncio.get_running_loop()
 
     def stop() -> None:
@@ -56,15 +57,20 @@ async def _until_stopped(server: uvicorn.Server, listening: socket.socket) -> No
     for number in (signal.SIGINT, signal.SIGTERM):
         with suppress(NotImplementedError):  # a system without such signals
             loop.add_signal_handler(number, stop)
-    await server._serve([listening])  # serve() would catch the signals itself and raise them again at the end
+    # serve() would catch the signals itself and raise them again at the end
+    running = asyncio.create_task(server._serve([listening]))
+    while not (server.started or running.done()):
+        await asyncio.sleep(LOOK_SECONDS)
+    out.write(f"The page is at http://{HERE}:{listening.getsockname()[1]}/ on this machine only. Ctrl-C ends it.\n")
+    out.flush()
+    await running
 
 
 def serve(port: int, out: TextIO) -> int:
     """Serve until Ctrl-C; 0 then. Raises PortFault."""
     with listen(port) as listening:
-        chosen = listening.getsockname()[1]
         config = uvicorn.Config(
-            build(Pool(workers_here()), own_hosts(chosen)),
+            build(Pool(workers_here()), own_hosts(listening.getsockname()[1])),
             http=Impatient,
             ws="none",
             lifespan="on",
@@ -73,8 +79,6 @@ def serve(port: int, out: TextIO) -> int:
             server_header=False,
             timeout_graceful_shutdown=GRACE_SECONDS,
         )
-        out.write(f"The page is at http://{HERE}:{chosen}/ on this machine only. Ctrl-C ends it.\n")
-        out.flush()
-        asyncio.run(_until_stopped(uvicorn.Server(config), listening))
+        asyncio.run(_until_stopped(uvicorn.Server(config), listening, out))
     out.write("stopped\n")
     return 0

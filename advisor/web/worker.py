@@ -73,6 +73,21 @@ def _case(task: Mapping[str, Any]) -> dict[str, Any]:
     return {"yaml": write_case(_read(task))}
 
 
+def _sheet(task: Mapping[str, Any]) -> dict[str, Any]:
+    """The sheet to pin up, as the file of an ending in base 64."""
+    from base64 import b64encode
+    from datetime import date
+
+    found, case = _answer(task), _read(task)
+    from advisor.report.sheet.compose import page_of
+    from advisor.report.sheet.write import content_of, made
+
+    now = made(os.environ, date.today())
+    page = page_of(case, found["answer"], found["title"], found["units"], now.date)
+    content = content_of(task["ending"], [page], now.seconds)
+    return {"base64": b64encode(content if isinstance(content, bytes) else content.encode()).decode()}
+
+
 def _explain(task: Mapping[str, Any]) -> dict[str, Any]:
     """The page of one name, or that nothing is called that."""
     from advisor.quantity import FigureInputError
@@ -87,6 +102,7 @@ def _explain(task: Mapping[str, Any]) -> dict[str, Any]:
 TASKS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
     "answer": _answer,
     "case": _case,
+    "sheet": _sheet,
     "explain": _explain,
 }
 

@@ -13,7 +13,6 @@ from typing import Any
 COMMAND = (sys.executable, "-m", "advisor.web.worker")
 LONGEST_ANSWER = 16 * 1024 * 1024  # bytes
 ATTEMPTS = 2
-END_SECONDS = 3.0
 
 
 class Unanswered(Exception):  # noqa: N818 -- what happened to the question
@@ -60,14 +59,14 @@ class _Worker:
                 process.kill()
             await process.wait()
 
-    async def end(self) -> None:
-        """Let it finish, or not."""
+    async def end(self, seconds: float) -> None:
+        """Let it finish in so many seconds, or not."""
         process = self.process
         if process is None or process.stdin is None:
             return
         process.stdin.close()
         with suppress(asyncio.TimeoutError):
-            await asyncio.wait_for(process.wait(), END_SECONDS)
+            await asyncio.wait_for(process.wait(), seconds)
         await self.kill()
 
 
@@ -75,11 +74,18 @@ class Pool:
     """So many workers; a question waits for the first that is free. Times in seconds."""
 
     def __init__(
-        self, size: int, command: Sequence[str] = COMMAND, longest_wait: float = 60.0, longest_work: float = 20.0
+        self,
+        size: int,
+        command: Sequence[str] = COMMAND,
+        *,
+        longest_wait: float = 60.0,
+        longest_work: float = 20.0,
+        end_seconds: float = 3.0,
     ) -> None:
         self.workers = [_Worker(command) for _ in range(size)]
         self.longest_wait = longest_wait
         self.longest_work = longest_work
+        self.end_seconds = end_seconds
         self._idle: asyncio.LifoQueue[_Worker] = asyncio.LifoQueue()
         for worker in reversed(self.workers):
             self._idle.put_nowait(worker)
@@ -96,7 +102,7 @@ class Pool:
 
     async def stop(self) -> None:
         """End every worker."""
-        await asyncio.gather(*(worker.end() for worker in self.workers))
+        await asyncio.gather(*(worker.end(self.end_seconds) for worker in self.workers))
 
     async def ask(self, task: Mapping[str, Any]) -> dict[str, Any]:
         """The reply of a worker. Raises Unanswered: all busy for too long, too slow, ended twice over it."""

@@ -38,10 +38,11 @@ def sheet_ending(path: str | None) -> str:
 
 def write_sheet(pages: Sequence[Page], path: str, seconds: int) -> None:
     """Write the pages. Raises OutputFault where that cannot be done; then nothing is changed."""
-    write_whole(path, _content(sheet_ending(path), pages, seconds))
+    write_whole(path, content_of(sheet_ending(path), pages, seconds))
 
 
-def _content(ending: str, pages: Sequence[Page], seconds: int) -> str | bytes:
+def content_of(ending: str, pages: Sequence[Page], seconds: int) -> str | bytes:
+    """The whole file of that ending."""
     laid = [lay_out(page) for page in pages]
     if ending == ".pdf":
         from advisor.report.sheet.as_pdf import sheet_pdf
