@@ -1,5 +1,6 @@
 """How much the woods that a name may mean shrink, tangentially and radially, each wood by itself."""
 
+from functools import lru_cache
 from typing import NamedTuple
 
 from advisor.models.wood_cells import shrinkage
@@ -17,6 +18,7 @@ class Shrinks(NamedTuple):
     filled: bool
 
 
+@lru_cache(maxsize=256)
 def shrinkages(found: Resolution) -> tuple[Shrinks, ...]:
     """Every wood the name may mean; every wood whose shrinkage is printed where nobody knows.
 

@@ -65,7 +65,7 @@ def _size(size: Mapping[str, Any], system: System) -> Iterator[Line]:
     room = _room(size, system)
     told = f"({room}) " if room else ""
     why = "yours" if size["given"] else size["why"]
-    yield from wrapped(f"{told}{why}", f"  {name:<{LONG_NAME}} {value:<{LONG_VALUE}} ", "do", 4)
+    yield from wrapped(f"{told}{why}", f"  {name:<{LONG_NAME}} {value:<{LONG_VALUE}} ", "do")
 
 
 def _circle(part: Mapping[str, Any], tenon: float, system: System) -> str:

@@ -79,9 +79,8 @@ def faceplate(trial: Trial) -> Proportions:
         better = _more(trial, count, threads)
         if better is None:
             notes.insert(0, f"no count up to {COUNTS[-1]} and no thread the piece has room for carries this cut")
-        else:
-            count = count if own_count else better[0]
-            thread = thread if own_thread else better[1]
+        most = better or (COUNTS[-1], threads[-1])
+        count, thread = count if own_count else most[0], thread if own_thread else most[1]
     parts = (
         Size("plate.diameter", figures.sizes["plate"], "mm", False, None, None, "two fifths of the work"),
         Size("screws.count", count, "", own_count, least_count, float(COUNTS[-1]), "evenly on one circle"),

@@ -25,13 +25,9 @@ def _outside(trial: Trial, diameter: float) -> float:
     return min(diameter + sizes.RECESS_FOOT_MM, end) if trial.situation.traits.state == "finished" else end
 
 
-def _solved(trial: Trial, high: float, deepest: float) -> tuple[float | None, float]:
-    """The smallest diameter that carries the cut, at the shallowest depth at which one does."""
-    for depth in (depth for depth in DEPTHS_MM if depth <= max(deepest, DEPTHS_MM[0])):
-        least = trial.least(FIELD, LEAST_DIAMETER_MM, high, {DEPTH: depth})
-        if least is not None:
-            return least, depth
-    return None, DEPTHS_MM[0]
+def _depths(deepest: float) -> list[float]:
+    """Depths there is room for, the shallowest first; the shallowest even where the piece is too thin for it."""
+    return [depth for depth in DEPTHS_MM if depth <= max(deepest, DEPTHS_MM[0])]
 
 
 def _wall(trial: Trial, diameter: float, depth: float) -> float | None:
@@ -64,7 +60,8 @@ def recess(trial: Trial) -> Proportions:
     end = body.end_diameter
     high = end - 2 * LEAST_WALL_MM
     deepest = min(DEPTHS_MM[-1], DEPTH_SHARE * body.length)
-    least, depth = _solved(trial, high, deepest)
+    depths = _depths(deepest)
+    least = trial.least(FIELD, LEAST_DIAMETER_MM, high, {DEPTH: depths[-1]})
     own = given.diameter if given is not None else None
     own_depth = given.depth if given is not None else None
     advised = min(sizes.RECESS_SHARE * body.diameter, sizes.RECESS_LARGEST_MM, max(high, 0.0))
@@ -72,7 +69,8 @@ def recess(trial: Trial) -> Proportions:
     if least is not None and advised < least:
         advised, why = shop(least, high), "the cut asks for it"
     diameter = own if own is not None else max(shop(advised, max(high, advised)), 1.0)
-    depth = own_depth if own_depth is not None else depth
+    carries = trial.first_of(DEPTH, depths, {FIELD: diameter})
+    depth = own_depth if own_depth is not None else carries or depths[0]
     wall = max((_outside(trial, diameter) - diameter) / 2, 0.0)
     made = trial.with_sizes({FIELD: diameter, DEPTH: depth})
     own_wall = given is not None and given.wall is not None
@@ -80,7 +78,7 @@ def recess(trial: Trial) -> Proportions:
     needs = made.least(WALL, LEAST_WALL_MM, most)
     parts = (
         Size(FIELD, diameter, "mm", own is not None, least, high, why),
-        Size(DEPTH, depth, "mm", own_depth is not None, None, deepest, "leave as much floor under it as it is deep"),
+        Size(DEPTH, depth, "mm", own_depth is not None, carries, max(deepest, depths[0]), "as much floor under it"),
         Size(WALL, wall, "mm", own_wall, needs, most, "opening jaws load it like a hoop"),
     )
     return _told(made, parts, high)
