@@ -85,15 +85,14 @@ def _plan(options: argparse.Namespace) -> int:
 
 def _sheet(options: argparse.Namespace) -> int:
     from advisor import sheet_command
-    from advisor.advice.whole import answer_for
     from advisor.reading import read_case
 
     sheet_command.check_sheet(options.output)
     path, words = _split_case(options.words)
     case = read_case(path, words, sys.stdin)
-    answer = answer_for(case, ANSWER_PARTS["advise"])
+    write = sheet_command.write_plan if options.plan else sheet_command.write_answer
     units = options.units or case.units or "metric"
-    sheet_command.write_answer(case, answer, case.title or _title(case), units, options.output)
+    answer = write(case, ANSWER_PARTS["advise"], case.title or _title(case), units, options.output)
     if options.json:
         return _print_json(answer)
     sys.stdout.write(f"{options.output}: written\n")
@@ -228,6 +227,15 @@ def _compare(options: argparse.Namespace) -> int:
     return run(options.words, as_json=options.json, plain=options.plain, units=options.units, out=sys.stdout)
 
 
+def _completion(options: argparse.Namespace) -> int:
+    if options.words != ["bash"]:
+        raise UserFault(f"completion needs the name of a shell: {', '.join(parser.SHELLS)}")
+    from advisor.completion import bash
+
+    sys.stdout.write(bash())
+    return 0
+
+
 RUN = {
     **dict.fromkeys(ANSWER_PARTS, _answer),
     "plan": _plan,
@@ -240,6 +248,7 @@ RUN = {
     "explain": _explain,
     "list": _list,
     "schema": _schema,
+    "completion": _completion,
     "serve": _serve,
 }
 

@@ -9,6 +9,7 @@ from advisor import __version__
 
 MOST_JOBS = 64
 LIST_KINDS = ("species", "materials", "methods", "rules", "figures", "sources")
+SHELLS = ("bash",)
 CASE = "CASE or field=value"
 
 
@@ -80,6 +81,9 @@ COMMANDS = {
     "explain": Command("a rule, figure, method or material in plain words", "NAME", "advisor explain cracked-through"),
     "list": Command(f"what there is: {', '.join(LIST_KINDS)}", "KIND", "advisor list species"),
     "schema": Command("JSON Schema of a case and of an answer", "case|answer", "advisor schema"),
+    "completion": Command(
+        "a script that completes commands, fields and words in bash", "bash", "advisor completion bash", ()
+    ),
     "serve": Command("a page on this machine only (127.0.0.1), until Ctrl-C", None, "advisor serve --port 8321", ()),
 }
 OUTPUT = {
@@ -129,6 +133,8 @@ def _own_options(one: Parser, name: str) -> None:
     """What one command alone takes."""
     if name == "center":
         one.add_argument("--make", action="store_true", help="the whole shop plan for drive and tail center")
+    elif name == "sheet":
+        one.add_argument("--plan", action="store_true", help="the whole job, a page for each stage")
     elif name == "batch":
         about = "processes at once; one for each processor when not given"
         one.add_argument("--jobs", type=_jobs, metavar="N", help=about)

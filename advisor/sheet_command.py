@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
@@ -12,7 +12,7 @@ from advisor.report.output import OutputFault, ending_of, write_whole
 from advisor.report.sheet.compose import page_of
 from advisor.report.sheet.write import made, sheet_ending, write_sheet
 
-__all__ = ["OutputFault", "check_chart", "check_sheet", "write_answer", "write_chart"]
+__all__ = ["OutputFault", "check_chart", "check_sheet", "write_answer", "write_chart", "write_plan"]
 
 
 def check_sheet(path: str | None) -> None:
@@ -20,10 +20,30 @@ def check_sheet(path: str | None) -> None:
     sheet_ending(path)
 
 
-def write_answer(case: Case, answer: Mapping[str, Any], name: str, units: str, path: str) -> None:
-    """The sheet of one answer."""
+def write_answer(case: Case, parts: Sequence[str], name: str, units: str, path: str) -> dict[str, Any]:
+    """The sheet of one case; gives the answer it shows."""
+    from advisor.advice.whole import answer_for
+
     now = made(os.environ, date.today())
+    answer = answer_for(case, parts)
     write_sheet([page_of(case, answer, name, units, now.date)], path, now.seconds)
+    return answer
+
+
+def write_plan(case: Case, _parts: Sequence[str], name: str, units: str, path: str) -> dict[str, Any]:
+    """The sheet of a whole job, a page for each stage; gives the answer it shows. OutputFault: no known job."""
+    from advisor.planning import JobUnclear, walk
+    from advisor.planning.answer import compose
+    from advisor.report.sheet.stages import stage_pages
+
+    now = made(os.environ, date.today())
+    try:
+        plan = walk(case)
+    except JobUnclear as fault:
+        raise OutputFault(str(fault)) from None
+    answer = compose(plan)
+    write_sheet(stage_pages(plan, answer, name, units, now.date), path, now.seconds)
+    return answer
 
 
 def check_chart(path: str) -> None:

@@ -22,6 +22,7 @@ BODY = 12.0  # page mm of the chuck or plate
 END_SHARE = 0.26  # of the width, for the end view
 TITLE = 5.0  # page mm over the views
 JAW = 4.0
+LEAST = 10.0  # page mm that the blank gets at least
 
 
 def ratio_text(scale: float) -> str:
@@ -32,8 +33,9 @@ def ratio_text(scale: float) -> str:
 def setup_picture(setup: Setup, say: Say, width: float, height: float, words: str) -> Picture:
     """The drawing on a page of `width` by at most `height` mm; `words` say what it shows."""
     rooms = (width * (1 - END_SHARE), width * END_SHARE)
-    above = _largest(lambda scale: _above(setup, say, scale), rooms[0], height - TITLE)
-    face = _largest(lambda scale: _end(setup, say, scale), rooms[1], height - TITLE)
+    across = setup.blank.diameter
+    above = _largest(lambda scale: _above(setup, say, scale), (setup.blank.length, across), rooms[0], height - TITLE)
+    face = _largest(lambda scale: _end(setup, say, scale), (across, across), rooms[1], height - TITLE)
     tall = max(_size(above)[1], _size(face)[1])
     placed = []
     for view, left, room in ((above, 0.0, rooms[0]), (face, rooms[0], rooms[1])):
@@ -51,13 +53,19 @@ def _size(view: View) -> tuple[float, float]:
     return (high_x - low_x) * view.scale, (high_y - low_y) * view.scale
 
 
-def _largest(draw: Callable[[float], View], width: float, height: float) -> View:
-    """The view at the largest scale at which all of it, lettering included, stays within this room."""
-    for scale in SCALES:
+def _largest(draw: Callable[[float], View], blank: tuple[float, float], width: float, height: float) -> View:
+    """The view at the largest scale at which all of it, lettering included, stays within this room.
+
+    Where the lettering alone takes the height, the blank gets LEAST of its own.
+    """
+    bare = _size(draw(SCALES[-1]))[1]
+    height = max(height, bare + LEAST)
+    most = min(width / blank[0], height / blank[1])
+    for scale in (scale for scale in SCALES if scale <= most):
         view = draw(scale)
         wide, tall = _size(view)
         if wide <= width and tall <= height:
-            return view
+            break
     return view
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 
 
@@ -33,6 +34,7 @@ def write_whole(path: str, content: str | bytes) -> None:
         beside.write_bytes(data)
         beside.replace(target)
     except (OSError, ValueError) as fault:
-        beside.unlink(missing_ok=True)
+        with suppress(OSError, ValueError):
+            beside.unlink()
         why = fault.strerror if isinstance(fault, OSError) else str(fault)
         raise OutputFault(f"-o {path}: cannot be written ({why}); nothing was changed") from None

@@ -45,7 +45,7 @@ def _page(laid: Laid) -> str:
                 f'<dl class="fact"><dt>{escape(name.upper())}</dt><dd>{_text(text)}</dd></dl>'
                 for name, text in page.facts
             ),
-            laid.drawing.element(),
+            laid.drawing.element() if laid.drawing is not None else "",
             f'<div class="columns">{columns}</div>',
             *map(_section, laid.fine),
             f"<footer>{escape(page.foot)}</footer>",
@@ -66,7 +66,7 @@ def _bigs(bigs: Iterable[Big], kind: str) -> str:
 
 
 def _big(big: Big) -> str:
-    unit = f' <span class="unit">{escape(big.unit)}</span>' if big.unit else ""
+    unit = f'<span class="unit"> {escape(big.unit)}</span>' if big.unit else ""
     return (
         f'<dl class="big"><dt>{escape(big.label)}</dt><dd class="value">{escape(big.value)}{unit}</dd>'
         f'<dd class="note">{_text(big.note)}</dd></dl>'

@@ -70,7 +70,7 @@ def _page(laid: Laid) -> dict[str, Any]:
         "speeds": [big._asdict() for big in page.speeds],
         "hold": [big._asdict() for big in page.hold],
         "facts": [[name, breakable(text)] for name, text in page.facts],
-        "drawing": _picture(laid.drawing),
+        "drawing": _picture(laid.drawing) if laid.drawing is not None else None,
         "columns": [[_section(section) for section in column] for column in laid.columns],
         "fine": [_section(section) for section in laid.fine],
     }

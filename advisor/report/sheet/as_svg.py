@@ -60,8 +60,9 @@ def _page(laid: Laid, left: float, top: float) -> list[str]:
     for flow in rest:
         out += _marks(flow, left, at)
         at += flow.height + APART
-    out.append(laid.drawing.element((left, at)))
-    at += laid.drawing.height + APART
+    if laid.drawing is not None:
+        out.append(laid.drawing.element((left, at)))
+        at += laid.drawing.height + APART
     columns = [stacked(section_flow(section, laid.body) for section in column) for column in laid.columns]
     for number, column in enumerate(columns):
         out += _marks(column, left + number * (WIDTH + GUTTER) / 2, at)

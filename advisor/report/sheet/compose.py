@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import cache
 from typing import Any
 
 from advisor import __version__
@@ -25,31 +26,45 @@ MOST_LIMITS = 8  # the lowest ones; more are far away
 NOT_A_PERMISSION = "; limits are no permission"
 
 
-def page_of(case: Case, answer: Mapping[str, Any], name: str, units: str, made: str) -> Page:
-    """The page of one answer. `name` is the case's, `made` the date that is printed."""
+def page_of(
+    case: Case, answer: Mapping[str, Any], name: str, units: str, made: str, first: Sequence[Section] = ()
+) -> Page:
+    """The page of one answer. `name` is the case's, `made` the date that is printed, `first` what stands before all."""
     refused = answer["verdict"] == REFUSED
-    first, *others = answer["reasons"] or [None]
-    setup = setup_of(case, settle(case), answer)
-    words = _alternative(setup, units)
-
-    def drawing(height: float) -> Picture:
-        return setup_picture(setup, lambda mm: show(mm, LENGTH, System(units)), WIDTH, height, words)
-
+    reason, *others = answer["reasons"] or [None]
     return Page(
         name=clean(name),
         made=made,
         verdict=answer["verdict"],
         headline=HEADLINE[answer["verdict"]],
-        reason=clean(first["text"]) if first else "",
-        remedy=clean(first["do"]) if first and first["do"] not in first["text"] else "",
-        speeds=() if refused else _speeds(answer["speed"]),
+        reason=clean(reason["text"]) if reason else "",
+        remedy=clean(reason["do"]) if reason and reason["do"] not in reason["text"] else "",
+        speeds=() if refused else _speeds(answer["speed"], answer["verdict"]),
         hold=() if refused else (_hold(answer["holding"][0]), _thrust(answer["thrust"], units)),
         facts=() if refused else tuple(_facts(answer, units)),
-        drawing=drawing,
-        sections=tuple(_sections(answer, others, units)),
-        foot=f"advisor {__version__}, {made}. {say.GOVERNED}",
+        drawing=drawing_of(case, answer, units),
+        sections=(*first, *_sections(answer, others, units)),
+        foot=foot(made),
         units=units,
     )
+
+
+def foot(made: str) -> str:
+    """Program, version, date and who governs."""
+    return f"advisor {__version__}, {made}. {say.GOVERNED}"
+
+
+def drawing_of(case: Case, answer: Mapping[str, Any], units: str) -> Callable[[float], Picture]:
+    """The drawing of the setup for a height in mm."""
+    setup = setup_of(case, settle(case), answer)
+    words = _alternative(setup, units)
+    system = System(units)
+
+    @cache
+    def say_length(mm: float) -> str:
+        return show(mm, LENGTH, system)
+
+    return cache(lambda height: setup_picture(setup, say_length, WIDTH, height, words))
 
 
 def _alternative(setup: Setup, units: str) -> str:
@@ -62,10 +77,15 @@ def _alternative(setup: Setup, units: str) -> str:
     return f"Drawing to scale: {say.words_of(blank.form)} blank {size}{held}{tail}"
 
 
-def _speeds(speed: Mapping[str, Any]) -> tuple[Big, ...]:
+def _speeds(speed: Mapping[str, Any], verdict: str) -> tuple[Big, ...]:
     carries = f"carries {energy(speed['energy_j'])}, rim {speed['rim_m_per_s']:.2g} m/s"
     return (
-        Big("START AT", rpm_down(speed["start_rpm"]), "rpm", carries),
+        Big(
+            "ONCE THAT IS SETTLED, START AT" if verdict == "ask-first" else "START AT",
+            rpm_down(speed["start_rpm"]),
+            "rpm",
+            carries,
+        ),
         Big("NEVER ABOVE", rpm_down(speed["ceiling_rpm"]), "rpm", say.next_limit(speed)),
     )
 
@@ -108,12 +128,13 @@ def _sections(answer: Mapping[str, Any], others: Iterable[Mapping[str, Any]], un
     if also:
         yield Section("And because" if refused else "Also", also)
     yield from _chart(speed, refused)
+    yield Section("Cautions", _texts(entry["text"] for entry in answer["cautions"]))
     if not refused and answer["notes"]:
         yield Section("Watch", _texts(answer["notes"]), may_be_cut=True)
-    yield Section("Cautions", _texts(entry["text"] for entry in answer["cautions"]))
     if answer["verdict"] not in ("go", "go-with-care"):
         changes = [*speed.get("would_change", []), *thrust.get("would_change", [])]
-        yield Section("What would change it", _texts(changes), may_be_cut=True)
+        if changes:
+            yield Section("What would change it", _texts(changes), may_be_cut=True)
     yield Section("Nobody said, so assumed", _texts(say.assumed_lines(answer)), fine=True, may_be_cut=True)
     yield Section(
         "Could not be checked", _texts(say.unchecked_lines(answer)) or ("nothing",), fine=True, may_be_cut=True

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from itertools import product
 from typing import NamedTuple
 
@@ -20,9 +20,10 @@ BETWEEN = " • "  # run-in items
 
 # From roomy to crowded: points of the text, most mm of the drawing, size of the head.
 TRIES = (
+    *((12.0, 90.0, 1.3), (11.0, 80.0, 1.2), (10.5, 74.0, 1.1), (10.0, 68.0, 1.05)),
     *((9.5, 64.0, 1.0), (9.0, 60.0, 1.0), (8.5, 56.0, 1.0), (8.0, 52.0, 1.0), (7.75, 50.0, 1.0), (7.5, 48.0, 1.0)),
-    *((7.25, 46.0, 0.97), (7.0, 44.0, 0.94), (6.75, 42.0, 0.92), (6.5, 40.0, 0.9), (6.25, 39.0, 0.87)),
-    *((6.0, 38.0, 0.84), (5.75, 36.0, 0.8), (5.5, 34.0, 0.78), (5.25, 30.0, 0.76), (5.0, 30.0, 0.74)),
+    *((7.25, 46.0, 0.97), (7.0, 44.0, 0.94), (6.75, 43.0, 0.92), (6.5, 42.0, 0.9), (6.25, 41.0, 0.87)),
+    *((6.0, 40.0, 0.84), (5.75, 38.0, 0.8), (5.5, 36.0, 0.78), (5.25, 34.0, 0.76), (5.0, 34.0, 0.74)),
 )
 
 
@@ -170,7 +171,7 @@ class Laid(NamedTuple):
     page: Page
     body: float
     head: float
-    drawing: Picture
+    drawing: Picture | None
     columns: tuple[tuple[Section, ...], tuple[Section, ...]]
     fine: tuple[Section, ...]
 
@@ -179,32 +180,37 @@ FRAME = 2 * PAD + 2.5  # mm the verdict's frame takes beyond its words
 APART = 1.5  # mm between the blocks of the page
 
 
-def fixed_height(page: Page, head: float, drawing: Picture) -> float:
+def fixed_height(page: Page, head: float, drawing: Picture | None) -> float:
     """Height of everything but the columns."""
     tops = top_flows(page, head)
     foot = text_flow(page.foot, FOOT, WIDTH)
     blocks = [*tops, verdict_flow(page, head), foot]
-    return sum(block.height for block in blocks) + FRAME + drawing.height + APART * (len(blocks) + 4)
+    return (
+        sum(block.height for block in blocks) + FRAME + (drawing.height if drawing else 0.0) + APART * (len(blocks) + 4)
+    )
 
 
 def lay_out(page: Page) -> Laid:
     """The largest sizes at which all of the page fits; where none do, the assumptions are cut short and say so."""
-    low, high_ = 0, len(TRIES) - 1
-    found = _tried(page, *TRIES[-1])
-    if found is None:
-        return _cut_short(page)
-    while low < high_:  # what fits at one size fits at every smaller one
+    return _first(range(len(TRIES)), lambda place: _tried(page, *TRIES[place])) or _cut_short(page)
+
+
+def _first(choices: Sequence[int], tried: Callable[[int], Laid | None]) -> Laid | None:
+    """What the first choice that fits gives; every choice after it fits as well."""
+    found = None
+    low, high_ = 0, len(choices)
+    while low < high_:
         middle = (low + high_) // 2
-        tried = _tried(page, *TRIES[middle])
-        if tried is None:
+        laid = tried(choices[middle])
+        if laid is None:
             low = middle + 1
         else:
-            found, high_ = tried, middle
+            found, high_ = laid, middle
     return found
 
 
 def _tried(page: Page, body: float, most: float, head: float) -> Laid | None:
-    drawing = page.drawing(most)
+    drawing = page.drawing(most) if page.drawing is not None else None
     room = HEIGHT - fixed_height(page, head, drawing)
     fine = tuple(section for section in page.sections if section.fine)
     columns, height = split(tuple(section for section in page.sections if not section.fine), body)
@@ -217,6 +223,8 @@ Columns = tuple[tuple[Section, ...], tuple[Section, ...]]
 
 def split(sections: Sequence[Section], body: float) -> tuple[Columns, float]:
     """The sections in two columns, in order, so that the longer is as short as can be; the first stands left."""
+    if not sections:
+        return ((), ()), 0.0
     heights = [section_flow(section, body).height for section in sections]
     whole = sum(heights)
     choices = ((0, *sides) for sides in product((0, 1), repeat=len(sections) - 1))
@@ -234,12 +242,15 @@ def _cut_short(page: Page) -> Laid:
     """At the smallest sizes: fewer assumptions, then fewer notes, until the rest fits."""
     sections = list(page.sections)
     for place in sorted(range(len(sections)), key=lambda i: (not sections[i].fine, -i)):
-        section = sections[place]
-        if not section.may_be_cut:
+        if not sections[place].may_be_cut:
             continue
-        for kept in range(len(section.items) - 1, -1, -1):
-            sections[place] = section._replace(kept=kept)
-            laid = _tried(page._replace(sections=tuple(sections)), *TRIES[-1])
-            if laid is not None:
-                return laid
+
+        def keeping(kept: int, place: int = place) -> Laid | None:
+            sections[place] = sections[place]._replace(kept=kept)
+            return _tried(page._replace(sections=tuple(sections)), *TRIES[-1])
+
+        laid = _first(range(len(sections[place].items) - 1, -1, -1), keeping)
+        if laid is not None:
+            return laid
+        keeping(0)
     raise OverflowError("the page holds more than can be printed on it")

@@ -54,7 +54,7 @@ class Section(NamedTuple):
 
 
 class Page(NamedTuple):
-    """One sheet. `drawing` gives the picture of the setup at most so many mm high."""
+    """One sheet. `drawing` gives the picture of the setup at most so many mm high, where there is something to draw."""
 
     name: str
     made: str
@@ -65,7 +65,7 @@ class Page(NamedTuple):
     speeds: tuple[Big, ...]
     hold: tuple[Big, ...]
     facts: tuple[tuple[str, str], ...]
-    drawing: Callable[[float], Picture]
+    drawing: Callable[[float], Picture] | None
     sections: tuple[Section, ...]
     foot: str
     units: str
