@@ -149,6 +149,7 @@ def _keys(hazard: Hazard) -> set[str]:
     return {_plain(word) for word in (hazard.id, hazard.title, *hazard.names)}
 
 
+@lru_cache(maxsize=256)  # each answer asks for the same few names again
 def _named(key: str) -> list[Hazard]:
     exact = [hazard for hazard in all_hazards() if key in _keys(hazard)]
     if exact:
