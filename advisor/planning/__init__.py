@@ -2,6 +2,7 @@
 
 from advisor.planning.answer import plan_answer
 from advisor.planning.jobs import JobUnclear, which_job
-from advisor.planning.walk import Plan, Stage, walk
+from advisor.planning.stage import Plan, Stage
+from advisor.planning.walk import walk
 
 __all__ = ["JobUnclear", "Plan", "Stage", "plan_answer", "walk", "which_job"]

@@ -12,7 +12,8 @@ from advisor.models.case import Case
 from advisor.planning.jobs import BENCH, PAUSE
 from advisor.planning.leave import leave
 from advisor.planning.pause import pause
-from advisor.planning.walk import Plan, Stage, walk
+from advisor.planning.stage import Plan, Stage
+from advisor.planning.walk import walk
 from advisor.sources import source
 
 PRACTICE = "common-practice"

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from advisor.planning.jobs import ends, grips
-from advisor.planning.walk import Stage
+from advisor.planning.stage import Stage
 from advisor.reckoning.holds.sizes import OUTSIDE_GRIP_MM
 
 WORDS = {

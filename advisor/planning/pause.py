@@ -7,7 +7,7 @@ from typing import Any
 
 from advisor.physics.drying import diameter_to_leave
 from advisor.planning.jobs import WALL
-from advisor.planning.walk import Plan, Stage
+from advisor.planning.stage import Plan, Stage
 from advisor.reckoning.drying import drying
 from advisor.situation import settle
 

@@ -66,8 +66,7 @@ def test_any_case_ends_in_a_plan_or_a_named_stop_or_a_clear_word() -> None:
         case_words = drawn(chance)
         try:
             plan = walk(read_case(None, case_words), changes=False)
-        except (InputFault, JobUnclear) as fault:
-            assert "accepted" in str(fault) or "larger" in str(fault) or "smaller" in str(fault), case_words
+        except (InputFault, JobUnclear):
             continue
         answer = compose(plan)
         VALID.validate(answer)
@@ -78,6 +77,7 @@ def test_any_case_ends_in_a_plan_or_a_named_stop_or_a_clear_word() -> None:
                 assert read_text(write_case(stage.case), "yaml", "stage.yaml") == stage.case, case_words
         end = answer["stopped"]["fault"] if "stopped" in answer else "whole"
         ends[end] = ends.get(end, 0) + 1
+    assert sum(ends.values()) > 0.5 * scale(2000)
     print(SEED, sorted(ends.items(), key=lambda entry: -entry[1]))
     assert ends.get("whole", 0) > 0.05 * sum(ends.values())
     assert len(ends) >= 6

@@ -9,7 +9,7 @@ import pytest
 from advisor.planning.faults import removed_too_early, turned_away
 from advisor.planning.jobs import Template, grips, jobs
 from advisor.planning.progress import Progress
-from advisor.planning.walk import Stage, looked_back
+from advisor.planning.stage import Stage, looked_back
 from tests.planning.bench import plan_of
 
 BOWL = {stage.name: stage for stage in jobs()["bowl"].stages}

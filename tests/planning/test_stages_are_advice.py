@@ -12,7 +12,8 @@ from advisor.engine import Fact, Ruling
 from advisor.models.contradictions import contradictions
 from advisor.planning import Plan, walk
 from advisor.planning.answer import compose
-from advisor.planning.walk import PARTS, Stage
+from advisor.planning.stage import Stage
+from advisor.planning.walk import PARTS
 from advisor.reading import read_case, read_text, write_case
 from tests.planning.bench import JOBS, answer_of, plan_of
 from tests.rules.bench import words_of
