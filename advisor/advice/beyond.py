@@ -70,7 +70,10 @@ def _carried(situation: Situation, row: Row) -> bool:
 
 
 def _way(situation: Situation, name: str) -> int:
-    row = _rows()[name]
+    """Made from what is there, bought, or bought with what carries it; a hold outside the table is bought."""
+    row = _rows().get(name)
+    if row is None:
+        return BUY
     carried = _carried(situation, row)
     if row.text("how") and carried:
         return MAKE
@@ -104,8 +107,9 @@ def one_thing(situation: Situation, engine: Fires, judgement: Judgement) -> OneT
         steadied = _with_steady(situation, engine, judgement)
         if steadied is not None or best is None:
             return steadied
-    way, how = _way(situation, best.method), _rows()[best.method].text("how")
-    return OneThing(best, best.method, how if way == MAKE else "", way == BUY_TWO)
+    way = _way(situation, best.method)
+    how = _rows()[best.method].text("how") if way == MAKE else ""
+    return OneThing(best, best.method, how, way == BUY_TWO)
 
 
 def in_words(found: OneThing) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from advisor.report.terminal import Line, wrapped
@@ -89,16 +89,22 @@ def _grip_drying(part: Mapping[str, Any], system: System) -> str:
     return f"{text} The jaws lose their grip {soon}: tighten at every stop."
 
 
+def _too_small(sizes: Sequence[Mapping[str, Any]]) -> str:
+    """Whether a larger one would do."""
+    small = any(size["given"] and size["value"] < size.get("least", 0.0) for size in sizes)
+    return "Yours is too small for this cut." if small else "No size of it is enough for this cut."
+
+
 def hold_lines(hold: Mapping[str, Any], units: str) -> Iterator[Line]:
     """Sizes of one hold with their reasons, what gives first, and what drying does to it."""
     part, system = hold["proportions"], System(units)
-    if not part["sizes"]:
+    if not part["sizes"] and not part["notes"]:
         return
     name = METHOD_WORDS.get(hold["method"], hold["method"].replace("-", " "))
     yield Line("")
     yield Line(f"Sizes: {name}", "title")
     if part.get("enough") is False:
-        yield from wrapped("No size of it is enough for this cut.", "  ", "caution")
+        yield from wrapped(_too_small(part["sizes"]), "  ", "caution")
     for size in part["sizes"]:
         yield from _size(size, system)
     texts = [FIRST_WORDS[part["gives_first"]]] if part.get("gives_first") else []

@@ -31,6 +31,7 @@ from tests.whole.situations import situation
 VALIDATOR = jsonschema.Draft202012Validator(answer_schema())
 ROOT = Path(__file__).parent.parent.parent
 GREEN = "BOWL; work.state=round; work.moisture=green; hold.method=jaws-on-tenon"
+SMALL = "hold.tenon.diameter=52mm"
 NO_STEADY = "hold.kit=[jaws-on-tenon]"
 SITUATIONS = [
     "BOWL",
@@ -179,6 +180,13 @@ def test_text_names_the_best_hold_as_well_when_the_chosen_one_will_not_do() -> N
     assert "Sizes: double sided tape" in found
     assert "Sizes: faceplate and wood screws" in found or "Sizes: screw chuck" in found
     assert "No size of it is enough for this cut." in found
+
+
+def test_text_tells_a_size_too_small_from_none_that_is_enough() -> None:
+    small = printed(f"BOWL; work.state=round; cut.operation=hollowing; hold.method=jaws-on-tenon; {SMALL}", "metric")
+    assert "Yours is too small for this cut." in small
+    none = printed("SPINDLE; work.diameter=40mm; hold.method=jaws-in-recess", "metric")
+    assert "No recess fits" in none
 
 
 def test_text_of_a_wet_solid_piece_says_to_rough_it_oversize() -> None:

@@ -59,16 +59,20 @@ def recess(trial: Trial) -> Proportions:
     body, given = situation.body, situation.case.hold.recess
     end = body.end_diameter
     high = end - 2 * LEAST_WALL_MM
+    if high < LEAST_DIAMETER_MM and (given is None or given.diameter is None):
+        room = f"{said(LEAST_WALL_MM)} of wood on either side leave {said(max(high, 0))}"
+        return Proportions(trial.method, (), False, None, "", notes=(f"no recess fits: {room}",))
+    high = max(high, 1.0)
     deepest = min(DEPTHS_MM[-1], DEPTH_SHARE * body.length)
     depths = _depths(deepest)
     least = trial.least(FIELD, LEAST_DIAMETER_MM, high, {DEPTH: depths[-1]})
     own = given.diameter if given is not None else None
     own_depth = given.depth if given is not None else None
-    advised = min(sizes.RECESS_SHARE * body.diameter, sizes.RECESS_LARGEST_MM, max(high, 0.0))
+    advised = min(sizes.RECESS_SHARE * body.diameter, sizes.RECESS_LARGEST_MM, high)
     why = "what the trade makes it"
     if least is not None and advised < least:
         advised, why = shop(least, high), "the cut asks for it"
-    diameter = own if own is not None else max(shop(advised, max(high, advised)), 1.0)
+    diameter = own if own is not None else shop(advised, high)
     carries = trial.first_of(DEPTH, depths, {FIELD: diameter})
     depth = own_depth if own_depth is not None else carries or depths[0]
     wall = max((_outside(trial, diameter) - diameter) / 2, 0.0)
@@ -89,9 +93,7 @@ def _told(made: Trial, parts: tuple[Size, ...], high: float) -> Proportions:
     margin, least = made.margin(), parts[0].least
     tension = strengths.splitting(made.situation)
     notes = []
-    if high < LEAST_DIAMETER_MM:
-        notes.append(f"no recess fits: {said(LEAST_WALL_MM)} of wood on either side leave {said(max(high, 0))}")
-    elif least is None and margin is not None:
+    if least is None and margin is not None:
         notes.append(f"none up to {said(high)} across and {said(DEPTHS_MM[-1])} deep carries this cut")
     if tension is None or margin is None:
         return Proportions(made.method, parts, None, None, "", notes=tuple(notes))
@@ -110,5 +112,5 @@ def _told(made: Trial, parts: tuple[Size, ...], high: float) -> Proportions:
         stands = _wall(made, diameter, depth)
         told = "no wall stands one" if stands is None else f"{said(stands)} of wall would stand one"
         notes.append(f"a firm key splits it ({told})")
-    enough = margin >= 1 and high >= LEAST_DIAMETER_MM and wall >= LEAST_WALL_MM
+    enough = margin >= 1 and wall >= LEAST_WALL_MM
     return Proportions(made.method, parts, enough, margin, "splits", checks, None, tuple(notes))
