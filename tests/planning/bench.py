@@ -5,11 +5,15 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Any
 
+import jsonschema
+
 from advisor.planning import Plan, walk
 from advisor.planning.answer import compose
 from advisor.reading import read_case
+from advisor.report.schema import answer_schema
 from tests.rules.bench import words_of
 
+SCHEMA = jsonschema.Draft202012Validator(answer_schema())
 END_GRAIN = "SPINDLE; work.diameter=75mm"
 JOBS = {
     "spindle": "SPINDLE",

@@ -5,7 +5,6 @@ from __future__ import annotations
 import random
 from typing import get_args
 
-import jsonschema
 import pytest
 
 from advisor.models import words
@@ -14,10 +13,9 @@ from advisor.planning import JobUnclear, walk
 from advisor.planning.answer import compose
 from advisor.reading import InputFault, read_case, read_text, write_case
 from advisor.report.plan import plan_lines
-from advisor.report.schema import answer_schema
 from tests.conftest import SEED, scale
+from tests.planning.bench import SCHEMA
 
-VALID = jsonschema.Draft202012Validator(answer_schema())
 STUFF = ["sugar maple", "white ash", "acrylic", "unknown", "alabaster", "lignum vitae", "balsa", "cocobolo", "steel"]
 MAYBE = {
     "work.form": (0.8, get_args(words.Form)),
@@ -69,7 +67,7 @@ def test_any_case_ends_in_a_plan_or_a_named_stop_or_a_clear_word() -> None:
         except (InputFault, JobUnclear):
             continue
         answer = compose(plan)
-        VALID.validate(answer)
+        SCHEMA.validate(answer)
         assert list(plan_lines(answer, "any", "inch")), case_words
         for stage in plan.stages:
             if stage.answer is not None and stage.case is not None:

@@ -6,14 +6,11 @@ clear the marks.
 
 from __future__ import annotations
 
-import jsonschema
 import pytest
 
 from advisor.planning.jobs import jobs
-from advisor.report.schema import answer_schema
-from tests.planning.bench import JOBS, PLATTER, answer_of, holds, names, plan_of, stage
+from tests.planning.bench import JOBS, PLATTER, SCHEMA, answer_of, holds, names, plan_of, stage
 
-SCHEMA = jsonschema.Draft202012Validator(answer_schema())
 ORDER = {
     "spindle": ["rough", "shape", "finish", "take off the ends"],
     "handle": ["rough", "bore for the tang", "shape", "finish", "take off the butt"],

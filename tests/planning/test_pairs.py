@@ -4,7 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from tests.planning.bench import PLATTER, answer_of, holds, names, stopped
+from advisor.planning import which_job
+from advisor.planning.standing import stages_of
+from advisor.reading import read_case
+from advisor.situation import settle
+from tests.planning.bench import PLATTER, answer_of, holds, stopped
+from tests.rules.bench import words_of
 
 KIT = "[screw-chuck, jaws-on-tenon, friction-block]"
 SHALLOW = f"BOWL; work.length=45mm; work.finished_length=40mm; hold.kit={KIT}"
@@ -62,7 +67,9 @@ def test_the_chosen_hold_is_used_at_the_first_stage_that_may_use_it() -> None:
     ],
 )
 def test_a_piece_goes_on_where_it_stands(text: str, first: str) -> None:
-    assert names(text)[0] == first
+    situation = settle(read_case(None, words_of(text)))
+    _, ahead = stages_of(which_job(situation).job, situation)
+    assert ahead[0].name == first
 
 
 @pytest.mark.parametrize(
@@ -80,17 +87,22 @@ def test_a_piece_goes_on_where_it_stands(text: str, first: str) -> None:
     ],
 )
 def test_a_job_that_nobody_named_is_told_by_the_shape_and_listed_as_assumed(text: str, job: str) -> None:
-    found = answer_of(text)
-    assert found["job"]["name"] == job
-    assert found["job"]["assumed"]
-    assert found["assumed"][0]["field"] == "work.purpose"
+    choice = which_job(settle(read_case(None, words_of(text))))
+    assert choice.job.name == job
+    assert "nobody said" in choice.assumed
 
 
 @pytest.mark.parametrize(("word", "job"), [("pen", "tube"), ("column", "spindle"), ("rod", "rod")])
 def test_words_of_the_case_that_mean_a_job(word: str, job: str) -> None:
-    found = answer_of(f"SPINDLE; work.diameter=25mm; work.length=150mm; work.purpose={word}")
-    assert found["job"]["name"] == job
-    assert not found["job"]["assumed"]
+    choice = which_job(settle(read_case(None, words_of(f"SPINDLE; work.purpose={word}"))))
+    assert choice.job.name == job
+    assert not choice.assumed
+
+
+def test_an_assumed_job_stands_first_among_what_was_assumed() -> None:
+    found = answer_of("PEN; work.purpose=")
+    assert found["job"] == {"name": "tube", "title": "tube", "assumed": True}
+    assert found["assumed"][0]["field"] == "work.purpose"
 
 
 def test_glue_lines_are_not_forgotten_when_the_piece_is_round() -> None:

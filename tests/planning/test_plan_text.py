@@ -72,5 +72,5 @@ def test_holds_that_were_passed_over_are_told_when_nothing_else_is_left() -> Non
 
 
 def test_an_assumed_job_is_told() -> None:
-    assert "work.purpose = bowl" in text_of("BOWL; work.purpose=")
+    assert "work.purpose = tube" in text_of("PEN; work.purpose=")
     assert "Could not be checked" in text_of("BOWL")

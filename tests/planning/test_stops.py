@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import jsonschema
 import pytest
 
-from advisor.report.schema import answer_schema
-from tests.planning.bench import PLATTER, answer_of, plan_of, stopped
+from tests.planning.bench import PLATTER, SCHEMA, answer_of, plan_of, stopped
 
 BAD = "do-not-mount"
 SHALLOW = "BOWL; work.length=45mm; work.finished_length=40mm"
@@ -58,7 +56,7 @@ def test_the_plan_stops_there_for_that_reason(text: str, where: str, fault: str,
     assert found["stages"][-1]["name"] == where
     assert found["reasons"][0]["rule"] == fault
     assert found["reasons"][0]["text"].startswith(f"The plan stops at stage {len(found['stages'])}, {where}: ")
-    jsonschema.validate(found, answer_schema())
+    SCHEMA.validate(found)
 
 
 def test_nothing_is_given_to_turn_at_in_the_stage_that_stops() -> None:
