@@ -32,9 +32,8 @@ JOBS = {
 }
 PLATTER = JOBS["platter"]
 SHOP = ", ".join(
-    ["spur-drive", "toothed-ring-drive", "square-socket-drive", "screw-chuck", "faceplate-screws", "jaws-on-tenon",
-     "jaws-in-recess", "long-jaws", "glue-block", "friction-block", "jam-chuck", "collet", "mandrel", "sphere-cups",
-     "soft-jaws", "clamped-faceplate", "double-sided-tape", "vacuum", "steady-rest", "tail-support"]
+    ["spur-drive", "square-socket-drive", "screw-chuck", "faceplate-screws", "jaws-on-tenon", "jaws-in-recess",
+     "glue-block", "friction-block", "jam-chuck", "collet", "mandrel", "sphere-cups", "steady-rest", "tail-support"]
 )  # fmt: skip
 """What a fair shop has; the whole list of methods is tried by the slow tests."""
 

@@ -31,7 +31,7 @@ def check(stage: Stage, changes: bool) -> None:
     assert stage.case is not None
     again = read_text(write_case(stage.case), "yaml", "stage.yaml")
     assert again == stage.case
-    assert not contradictions(stage.case._value)
+    assert not contradictions(stage.case.at)
     assert answer_for(again, PARTS, changes=changes) == stage.answer
 
 
