@@ -287,7 +287,11 @@ def test_the_rulebook_does_not_know_the_engine() -> None:
     loaded = set(child.stdout.split())
     assert "advisor.rulebook" in loaded
     assert not {name for name in loaded if name.partition(".")[0] == "durable"}
-    strangers = {name for name in loaded if name.startswith("advisor.")} - {"advisor.kept", "advisor.rulebook", "advisor.rules"}
+    strangers = {name for name in loaded if name.startswith("advisor.")} - {
+        "advisor.kept",
+        "advisor.rulebook",
+        "advisor.rules",
+    }
     assert {name for name in strangers if not name.startswith(("advisor.rulebook.", "advisor.rules."))} == set()
 
 

@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from advisor import verdicts
 from advisor.advice.advise import Advice, advise, default_engine
 from advisor.advice.answer import assumed, reasons
-from advisor.advice.trial import Bench, Outcome, disagreements, laid, outcome_of, parts_of_a_case, value_at
+from advisor.advice.trial import Bench, Outcome, disagreements, laid, outcome_of, parts_of_a_case
 from advisor.engine import Fires
 from advisor.models.case import Case
 
@@ -91,7 +91,7 @@ def _ratio(one: float | None, other: float | None) -> float:
 
 def differing(a: Case, b: Case) -> tuple[str, ...]:
     """The fields, in the order of a case file, that two cases do not share."""
-    return tuple(path for path in parts_of_a_case() if value_at(a, path) != value_at(b, path))
+    return tuple(path for path in parts_of_a_case() if a.at(path) != b.at(path))
 
 
 def compare(a: Case, b: Case, engine: Fires | None = None) -> Comparison:
@@ -101,7 +101,7 @@ def compare(a: Case, b: Case, engine: Fires | None = None) -> Comparison:
     fields = differing(a, b)
     assumed_a, assumed_b = _assumed(advice_a), _assumed(advice_b)
     differences = tuple(
-        Difference(path, value_at(a, path), value_at(b, path), assumed_a.get(path), assumed_b.get(path))
+        Difference(path, a.at(path), b.at(path), assumed_a.get(path), assumed_b.get(path))
         for path in fields
     )
     silent = tuple(
@@ -134,7 +134,7 @@ def _side(advice: Advice) -> Side:
 
 
 def _with(a: Case, b: Case, fields: Sequence[str]) -> Case:
-    return laid(a, {path: value_at(b, path) for path in fields})
+    return laid(a, {path: b.at(path) for path in fields})
 
 
 def _alone(bench: Bench, a: Case, b: Case, path: str, fields: Sequence[str]) -> Tried:

@@ -6,13 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any, NamedTuple
 
-from pydantic import BaseModel
-
 from advisor.advice.advise import Advice, advise
 from advisor.engine import Fact, Fires, Ruling
 from advisor.models.case import Case
 from advisor.models.contradictions import contradictions
 from advisor.models.fields import changed, specs
+from advisor.models.section import Section
 
 APART = ("title", "units", "expect")  # fields of a case that no advice reads
 
@@ -91,26 +90,18 @@ class Bench:
         return self.known[case]
 
 
-def value_at(case: BaseModel, path: str) -> Any:
-    """The value of a dotted field, None where nobody said."""
-    value: Any = case
-    for part in path.split("."):
-        value = getattr(value, part, None)
-    return value
-
-
 @cache
 def parts_of_a_case() -> tuple[str, ...]:
     """Every field that can be set by itself, by dotted name; those that need each other stand as their section."""
     return tuple(_parts(Case, ""))
 
 
-def _parts(model: type[BaseModel], above: str) -> Iterator[str]:
+def _parts(model: type[Section], above: str) -> Iterator[str]:
     for name, spec in specs(model).items():
         section = spec.section
         if not above and name in APART:
             continue
-        together = section is not None and above and any(info.is_required() for info in section.model_fields.values())
+        together = section is not None and above and any(info.required for info in section.declared.values())
         if section is None or together:
             yield f"{above}{name}"
         else:
@@ -122,7 +113,7 @@ def laid(case: Case, values: Mapping[str, Any]) -> Case:
     for path, value in values.items():
         case = changed(case, path, value)
         above = path.rpartition(".")[0]
-        section = value_at(case, above) if "." in above else None
+        section = case.at(above) if "." in above else None
         if value is None and section is not None and all(entry is None for _, entry in section):
             case = changed(case, above, None)
     return case
@@ -130,4 +121,4 @@ def laid(case: Case, values: Mapping[str, Any]) -> Case:
 
 def disagreements(case: Case) -> list[tuple[str, ...]]:
     """The groups of fields that contradict each other."""
-    return [entry.fields for entry in contradictions(lambda path: value_at(case, path))]
+    return [entry.fields for entry in contradictions(case.at)]

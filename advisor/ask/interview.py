@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
-from advisor.advice.trial import Bench, Outcome, disagreements, laid, value_at
+from advisor.advice.trial import Bench, Outcome, disagreements, laid
 from advisor.ask.questions import Asked, Question, questions, tries, value_of
 from advisor.models.case import Case, Work
 from advisor.reading.problems import InputFault
@@ -75,8 +75,8 @@ class Interview:
             return laid(self.base, said)
         if any(name not in said for name in REQUIRED):
             return None
-        work = Work.model_construct(**{name.partition(".")[2]: said[name] for name in REQUIRED})
-        return laid(Case.model_construct(work=work), said)
+        work = Work(**{name.partition(".")[2]: said[name] for name in REQUIRED})
+        return laid(Case(work=work), said)
 
     def open_fields(self, question: Question) -> tuple[Asked, ...]:
         """The fields of a question that nothing is known of and that were not asked for."""
@@ -84,7 +84,7 @@ class Interview:
         return tuple(field for field in question.fields if field.name not in closed and not self._in_base(field.name))
 
     def _in_base(self, name: str) -> bool:
-        return self.base is not None and value_at(self.base, name) is not None
+        return self.base is not None and self.base.at(name) is not None
 
     def answer(self, asked: Next, values: Mapping[str, Any]) -> None:
         """Note an answer; a field that is left out stays as it is assumed. Raises InputFault for a contradiction."""
@@ -118,14 +118,16 @@ class Interview:
         every, now = questions(), self.bench.outcome(case)
         for step in range(len(every)):
             turn = (self.turn + step) % len(every)
-            fields = self.open_fields(every[turn]) if every[turn].fits(case, now) else ()
-            reasons = [(field, self._reason(case, field, differs)) for field in fields]
-            first = next((reason for _, reason in reasons if reason is not None), None)
+            fields = tuple(field for field in self.open_fields(every[turn]) if field.fits(case, now))
+            first = next((found for field in fields if (found := self._reason(case, field, differs))), None)
             if first is not None:
                 self.turn = turn
-                found = (field for field, reason in reasons if reason is not None or self._reason(case, field, moves))
-                return Next(every[turn], tuple(found), first)
+                return Next(every[turn], tuple(field for field in fields if self._belongs(case, field)), first)
         return None
+
+    def _belongs(self, case: Case, field: Asked) -> bool:
+        """Whether a field is asked for with the others of its question."""
+        return field.always or any(self._reason(case, field, differs) for differs in (decides, moves))
 
     def _reason(self, case: Case, field: Asked, differs: Differs) -> Reason | None:
         """An answer that makes a difference, alone or beside another field's value that it needs."""

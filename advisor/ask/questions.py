@@ -7,13 +7,12 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any, NamedTuple
 
-from pydantic import BaseModel
-
 from advisor.advice.trial import Outcome
 from advisor.data.tables import Table, Text, load
 from advisor.models.case import Case
 from advisor.models.fields import Shape, Spec, spec_at, specs
 from advisor.models.methods import method as method_record
+from advisor.models.section import Section
 from advisor.reading.fill import Filler
 from advisor.reading.nodes import Fields
 from advisor.reading.problems import InputFault, Place
@@ -21,7 +20,7 @@ from advisor.reading.words import lay_over
 from advisor.situation import Situation, settle
 from advisor.units import System
 
-TOGETHER = "together"
+ALWAYS = "always"
 TABLE = Table(
     "interview.csv",
     (
@@ -32,7 +31,7 @@ TABLE = Table(
         Text("tries", required=False),
         Text("with", required=False),
         Text("when", required=False),
-        Text("parts", one_of=(TOGETHER, "as needed")),
+        Text("parts", one_of=(ALWAYS, "as needed")),
         Text("source"),
     ),
     key=("field",),
@@ -44,46 +43,20 @@ MATERIAL = "[MATERIAL]"
 
 
 class Asked(NamedTuple):
-    """A field of a question, the answers to try, and other fields' values without which some change nothing."""
+    """A field of a question, the answers to try, and other fields' values without which some change nothing.
+
+    What a person has at hand at once is always asked for together, other fields only where they matter. `when` says
+    for which work the field makes sense.
+    """
 
     name: str
     tries: tuple[str, ...]
     company: tuple[tuple[str, str], ...]
-
-    @property
-    def about(self) -> str:
-        """What the field holds, in the words of the case file."""
-        model: type[BaseModel] = Case
-        *above, last = self.name.split(".")
-        for part in above:
-            section = specs(model)[part].section
-            assert section is not None
-            model = section
-        return model.model_fields[last].description or last
-
-    @property
-    def spec(self) -> Spec:
-        """How the field is written."""
-        found = spec_at(Case, tuple(self.name.split(".")))
-        assert found is not None
-        return found
-
-
-class Question(NamedTuple):
-    """One question, which may fill more than one field; `when` says for which work it makes sense.
-
-    `together` are fields a person has at hand at once; of other questions only the fields that matter are asked for.
-    """
-
-    id: str
-    text: str
-    why: str
-    fields: tuple[Asked, ...]
+    always: bool
     when: str
-    together: bool
 
     def fits(self, case: Case, now: Outcome) -> bool:
-        """Whether the question makes sense for this case with the hold in use."""
+        """Whether it makes sense for this case with the hold in use."""
         key, _, words = self.when.partition("=")
         if key == "method":
             return now.hold in words.split()
@@ -94,6 +67,33 @@ class Question(NamedTuple):
         here = {"form": case.work.form, "operation": case.cut.operation}
         return not key or here[key] == words
 
+    @property
+    def about(self) -> str:
+        """What the field holds, in the words of the case file."""
+        model: type[Section] = Case
+        *above, last = self.name.split(".")
+        for part in above:
+            section = specs(model)[part].section
+            assert section is not None
+            model = section
+        return model.declared[last].description or last
+
+    @property
+    def spec(self) -> Spec:
+        """How the field is written."""
+        found = spec_at(Case, tuple(self.name.split(".")))
+        assert found is not None
+        return found
+
+
+class Question(NamedTuple):
+    """One question, which may fill more than one field."""
+
+    id: str
+    text: str
+    why: str
+    fields: tuple[Asked, ...]
+
 
 @cache
 def questions() -> tuple[Question, ...]:
@@ -101,13 +101,17 @@ def questions() -> tuple[Question, ...]:
     found: dict[str, Question] = {}
     for row in load(TABLE):
         company = [tuple(pair.split("=")) for pair in _parts(row.text("with"))]
-        asked = Asked(row.text("field"), _parts(row.text("tries")), tuple((name, text) for name, text in company))
+        asked = Asked(
+            row.text("field"),
+            _parts(row.text("tries")),
+            tuple((name, text) for name, text in company),
+            row.text("parts") == ALWAYS,
+            row.text("when"),
+        )
         earlier = found.get(row.text("group"))
         if earlier is None:
             texts = (row.text("question"), row.text("why"))
-            found[row.text("group")] = Question(
-                row.text("group"), *texts, (asked,), row.text("when"), row.text("parts") == TOGETHER
-            )
+            found[row.text("group")] = Question(row.text("group"), *texts, (asked,))
         else:
             found[earlier.id] = earlier._replace(fields=(*earlier.fields, asked))
     return tuple(found.values())

@@ -6,11 +6,8 @@ rpm, W, hours; altitude in m. Missing means that nobody said. Field names are th
 
 from typing import Annotated, Any, get_args
 
-from annotated_types import Len
-from pydantic import AfterValidator, BaseModel, ConfigDict, Field, model_validator
-
-from advisor.models.contradictions import CaseContradiction, contradictions
-from advisor.models.fields import Quantity, one_line, whole
+from advisor.models.fields import Length, Quantity, whole
+from advisor.models.section import Section, needed, said
 from advisor.models.words import (
     Aid,
     Condition,
@@ -61,7 +58,6 @@ __all__ = [
     "METHODS",
     "BalanceTest",
     "Case",
-    "CaseContradiction",
     "Chuck",
     "Condition",
     "Crack",
@@ -90,15 +86,15 @@ METHODS: tuple[str, ...] = get_args(Method)
 AIDS: tuple[str, ...] = get_args(Aid)
 
 
-Text = Annotated[str, AfterValidator(one_line)]
-Names = Annotated[tuple[Text, ...], Len(1, 20)]
+Text = str  # one printable line
+Names = Annotated[tuple[Text, ...], Length(1, 20)]
 Swept = Annotated[float, Quantity(LENGTH, 1.0, 3000.0)]
 Long = Annotated[float, Quantity(LENGTH, 1.0, 10_000.0)]
 Place = Annotated[float, Quantity(LENGTH, 0.0, 10_000.0)]
 Size = Annotated[float, Quantity(LENGTH, 0.1, 3000.0)]
 SizeOrZero = Annotated[float, Quantity(LENGTH, 0.0, 3000.0)]
 Pair = tuple[Place, Place]  # a diameter above that of the work is a contradiction
-Radii = Annotated[tuple[Size, ...], Len(6, 72)]
+Radii = Annotated[tuple[Size, ...], Length(6, 72)]
 Mass = Annotated[float, Quantity(MASS, 0.0001, 2000.0)]
 Turning = Annotated[float, Quantity(RPM, 1.0, 60_000.0)]
 Force = Annotated[float, Quantity(FORCE, 0.1, 200_000.0)]
@@ -108,25 +104,6 @@ PointAngle = Annotated[float, Quantity(ANGLE, 10.0, 170.0)]
 Lead = Annotated[float, Quantity(PER_TURN, 0.2, 50.0)]
 Feed = Annotated[float, Quantity(PER_TURN, 0.001, 20.0)]
 Morse = Annotated[int, whole(0, 7)]
-
-
-def said(description: str) -> Any:
-    """A field that may be missing: nobody said."""
-    return Field(default=None, description=description)
-
-
-def needed(description: str) -> Any:
-    """A field that must be there."""
-    return Field(description=description)
-
-
-class Section(BaseModel):
-    """Part of a case: no unknown fields, nothing changed afterwards, no infinities.
-
-    The validator is built when somebody first validates: the reader checks every field itself and needs none.
-    """
-
-    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False, defer_build=True)
 
 
 class Crack(Section):
@@ -170,11 +147,11 @@ class Work(Section):
     axis_from_flat: SizeOrZero | None = said("half-log along its grain: distance of the axis from the flat")
     grain_slope: Annotated[float, Quantity(SLOPE, 1.0, 1000.0)] | None = said("slope of the grain against the axis")
     end_waste: SizeOrZero | None = said("length at each end that is cut away in the end")
-    profile: Annotated[tuple[Pair, ...], Len(2, 200)] | None = said("finished shape along the axis")
+    profile: Annotated[tuple[Pair, ...], Length(2, 200)] | None = said("finished shape along the axis")
     parts: Names | None = said("materials of a mixed piece")
     tested: bool | None = said("a certificate or a test exists (stone, old molding, glue)")
     use: Use | None = said("what it is for")
-    condition: Annotated[tuple[Condition, ...], Len(1, 27)] | None = said("everything that is to be seen on it")
+    condition: Annotated[tuple[Condition, ...], Length(1, 27)] | None = said("everything that is to be seen on it")
     crack: Crack | None = said("the crack, measured")
     purpose: Purpose | None = said("what it shall become")
     marks_allowed: MarksAllowed | None = said("marks that may stay on the finished piece")
@@ -190,7 +167,7 @@ class Machine(Section):
     spindle_bore: Size | None = said("bore of the spindle")
     min_rpm: Turning | None = said("slowest speed")
     max_rpm: Turning | None = said("fastest speed")
-    speeds: Annotated[tuple[Turning, ...], Len(1, 64)] | None = said("the speeds there are, when it has steps")
+    speeds: Annotated[tuple[Turning, ...], Length(1, 64)] | None = said("the speeds there are, when it has steps")
     rpm_set: Turning | None = said("speed as it stands now")
     nose: Nose | None = said("spindle nose")
     spindle_taper: Morse | None = said("Morse number of the spindle")
@@ -306,7 +283,7 @@ class Hold(Section):
     """How the work is held, and what there is to hold it with."""
 
     method: Method | None = said("the way of holding, when already chosen")
-    kit: Annotated[tuple[MethodOrAid, ...], Len(0, 60)] | None = said("methods and aids to hand; missing means all")
+    kit: Annotated[tuple[MethodOrAid, ...], Length(0, 60)] | None = said("methods and aids to hand; missing means all")
     drive: Drive | None = said("the drive center")
     tail: Tail | None = said("the tail center")
     steady: Steady | None = said("the steady rest")
@@ -362,29 +339,16 @@ class Expect(Section):
 
 
 class Case(Section):
-    """A whole case. Raises CaseContradiction (inside pydantic's error) where fields contradict each other."""
+    """A whole case."""
 
     title: Text | None = said("a name for the case")
     units: UnitSystem | None = said("what numbers without a unit are taken for")
-    work: Work
-    machine: Machine = Machine.model_construct()
-    hold: Hold = Hold.model_construct()
-    cut: Cut = Cut.model_construct()
-    person: Person = Person.model_construct()
+    work: Work = needed()
+    machine: Machine = Machine()
+    hold: Hold = Hold()
+    cut: Cut = Cut()
+    person: Person = Person()
     expect: Expect | None = said("what must come out, in an example")
-
-    @model_validator(mode="after")
-    def _agrees(self) -> "Case":
-        found = contradictions(self._value)
-        if found:
-            raise CaseContradiction(found)
-        return self
-
-    def _value(self, name: str) -> Any:
-        value: Any = self
-        for part in name.split("."):
-            value = getattr(value, part, None)
-        return value
 
 
 def case_schema() -> dict[str, Any]:

@@ -11,14 +11,6 @@ class Contradiction(NamedTuple):
     text: str
 
 
-class CaseContradiction(ValueError):  # noqa: N818 -- the trade's word for it
-    """A case contradicts itself; `found` holds every place."""
-
-    def __init__(self, found: Iterable[Contradiction]) -> None:
-        self.found = tuple(found)
-        super().__init__("; ".join(f"{' and '.join(entry.fields)}: {entry.text}" for entry in self.found))
-
-
 Get = Callable[[str], Any]
 
 AT_MOST = (

@@ -4,33 +4,23 @@ Here too: a case with one of its fields changed.
 """
 
 import types
-from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
-from functools import cache
 from inspect import get_annotations
 from typing import Annotated, Any, Literal, NamedTuple, TypeVar, Union, get_args, get_origin
 
-from annotated_types import BaseMetadata, Ge, GroupedMetadata, Le, Len
-from pydantic import BaseModel
-
+from advisor.models.section import Section
 from advisor.units import NUMBER, Kind, System, show
 
 LONGEST_TEXT = 100
-Model = TypeVar("Model", bound=BaseModel)
+Model = TypeVar("Model", bound=Section)
 
 
-@dataclass(frozen=True)
-class Quantity(GroupedMetadata):
+class Quantity(NamedTuple):
     """A number of a kind, in its canonical unit, between two limits that mean something in a shop, both included."""
 
     kind: Kind
     least: float
     most: float
-
-    def __iter__(self) -> Iterator[BaseMetadata]:
-        yield Ge(self.least)
-        yield Le(self.most)
 
     @property
     def limits(self) -> str:
@@ -46,6 +36,13 @@ class Quantity(GroupedMetadata):
     def accepted(self) -> str:
         """Limits and ways of writing."""
         return f"{self.limits}, written like {self.kind.example}"
+
+
+class Length(NamedTuple):
+    """How many entries a list may have, both ends included."""
+
+    least: int
+    most: int
 
 
 class Shape(Enum):
@@ -69,8 +66,8 @@ class Spec(NamedTuple):
     quantity: Quantity | None = None
     words: tuple[str, ...] = ()
     item: "Spec | None" = None
-    size: tuple[int, int] = (0, 0)
-    section: type[BaseModel] | None = None
+    size: Length = Length(0, 0)
+    section: type[Section] | None = None
 
     @property
     def accepted(self) -> str:
@@ -80,7 +77,7 @@ class Spec(NamedTuple):
         if self.shape is Shape.FLAG:
             return "yes or no"
         if self.shape is Shape.SECTION and self.section is not None:
-            return f"fields of its own: {', '.join(self.section.model_fields)}"
+            return f"fields of its own: {', '.join(self.section.declared)}"
         if self.shape is Shape.LIST and self.item is not None:
             return f"a list of {self.size[0]} to {self.size[1]} entries in brackets, each {self.item.accepted}"
         if self.quantity is None:
@@ -92,12 +89,14 @@ class Spec(NamedTuple):
         return ", ".join((self.quantity.accepted, *(f"or {word}" for word in self.words)))
 
 
-@cache
-def specs(model: type[BaseModel]) -> dict[str, Spec]:
+_SPECS: dict[type[Section], dict[str, Spec]] = {}
+
+
+def specs(model: type[Section]) -> dict[str, Spec]:
     """The fields of a section by name."""
-    return {
-        name: _spec(annotation) for name, annotation in get_annotations(model).items() if name in model.model_fields
-    }
+    if model not in _SPECS:
+        _SPECS[model] = {name: _spec(annotation) for name, annotation in get_annotations(model).items()}
+    return _SPECS[model]
 
 
 def _spec(annotation: Any, metadata: tuple[Any, ...] = ()) -> Spec:
@@ -133,8 +132,8 @@ def _list(args: tuple[Any, ...], metadata: tuple[Any, ...]) -> Spec:
     item = _spec(args[0])
     if args[1] is not Ellipsis:
         return Spec(Shape.PAIR, item.quantity)
-    size = next(entry for entry in metadata if isinstance(entry, Len))
-    return Spec(Shape.LIST, item=item, size=(size.min_length, size.max_length or size.min_length))
+    size = next(entry for entry in metadata if isinstance(entry, Length))
+    return Spec(Shape.LIST, item=item, size=size)
 
 
 def one_line(text: str) -> str:
@@ -154,8 +153,7 @@ def whole(least: int, most: int) -> Quantity:
     return Quantity(NUMBER, least, most)
 
 
-@cache
-def field_names(model: type[BaseModel]) -> tuple[str, ...]:
+def field_names(model: type[Section]) -> tuple[str, ...]:
     """Every field below a section by its dotted name, sections themselves left out."""
     names: list[str] = []
     for name, spec in specs(model).items():
@@ -166,7 +164,7 @@ def field_names(model: type[BaseModel]) -> tuple[str, ...]:
     return tuple(names)
 
 
-def spec_at(model: type[BaseModel], path: tuple[str, ...]) -> Spec | None:
+def spec_at(model: type[Section], path: tuple[str, ...]) -> Spec | None:
     """The field at a dotted place below a section, None where there is none."""
     spec = specs(model).get(path[0])
     if spec is None or len(path) == 1:
@@ -178,9 +176,7 @@ def changed(case: Model, path: str, value: Any) -> Model:
     """A copy of the case with one dotted field set; nothing is checked again."""
     head, _, rest = path.partition(".")
     if not rest:
-        return case.model_copy(update={head: value})
-    inner = getattr(case, head)
-    if inner is None:
-        kinds = get_args(type(case).model_fields[head].annotation)
-        inner = next(kind for kind in kinds if kind is not type(None)).model_construct()
-    return case.model_copy(update={head: changed(inner, rest, value)})
+        return case.altered({head: value})
+    inner, section = getattr(case, head), specs(type(case))[head].section
+    assert section is not None
+    return case.altered({head: changed(section() if inner is None else inner, rest, value)})

@@ -3,10 +3,9 @@
 import re
 from typing import Any
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.fields import LONGEST_TEXT, Quantity, Shape, Spec, specs
+from advisor.models.section import Section
 from advisor.units import NUMBER_TEXT, SLOPE
 
 ONE_VALUE = rf"[-+]?({NUMBER_TEXT}|[0-9]* ?[¼½¾⅓⅔⅛⅜⅝⅞])([ ]*[^0-9,: ][^,:]*)?"
@@ -23,12 +22,12 @@ def case_schema() -> dict[str, Any]:
     }
 
 
-def _section(model: type[BaseModel]) -> dict[str, Any]:
-    fields = model.model_fields
+def _section(model: type[Section]) -> dict[str, Any]:
+    fields = model.declared
     return {
         "type": "object",
         "additionalProperties": False,
-        "required": [name for name, info in fields.items() if info.is_required()],
+        "required": [name for name, info in fields.items() if info.required],
         "properties": {
             name: {"description": _about(spec, fields[name].description), **_field(spec)}
             for name, spec in specs(model).items()

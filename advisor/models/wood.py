@@ -22,9 +22,7 @@ EVERY_MOISTURE = ("dry", "green")  # what a wood of unknown moisture may be
 
 
 @lru_cache(maxsize=1024)
-def properties(
-    woods: Resolution, moisture: float | str | None = None, gravity: float | None = None
-) -> WoodProperties:
+def properties(woods: Resolution, moisture: float | str | None = None, gravity: float | None = None) -> WoodProperties:
     """Properties of the wood a name means, at a moisture.
 
     moisture: percent, or dry, air-dry (the dry row), wet, green, frozen (the green row); None where nothing is known,

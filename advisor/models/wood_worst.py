@@ -50,17 +50,27 @@ def worst(name: str, found: Sequence[WoodProperties]) -> WoodProperties:
     origins, filled = _origins(found)
     wettest = max(found, key=lambda one: one.moisture_percent)
     return WoodProperties(
-        name=name, group=_group(found), gravity=weak(lambda one: one.gravity),
-        density=density._replace(typical=heaviest), density12=max(one.density12 for one in found),
-        moisture_percent=wettest.moisture_percent, green=any(one.green for one in found),
+        name=name,
+        group=_group(found),
+        gravity=weak(lambda one: one.gravity),
+        density=density._replace(typical=heaviest),
+        density12=max(one.density12 for one in found),
+        moisture_percent=wettest.moisture_percent,
+        green=any(one.green for one in found),
         crushing=weak(lambda one: one.crushing),
-        perpendicular=weak(lambda one: one.perpendicular), shear=weak(lambda one: one.shear),
-        tension_perpendicular=weak(lambda one: one.tension_perpendicular), bending=weak(lambda one: one.bending),
-        modulus=weak(lambda one: one.modulus), modulus_perpendicular=weak(lambda one: one.modulus_perpendicular),
+        perpendicular=weak(lambda one: one.perpendicular),
+        shear=weak(lambda one: one.shear),
+        tension_perpendicular=weak(lambda one: one.tension_perpendicular),
+        bending=weak(lambda one: one.bending),
+        modulus=weak(lambda one: one.modulus),
+        modulus_perpendicular=weak(lambda one: one.modulus_perpendicular),
         fracture_energy=min(one.fracture_energy for one in found),
         shrinkage_radial=max(one.shrinkage_radial for one in found),
-        shrinkage_tangential=max(one.shrinkage_tangential for one in found), hardness=weak(lambda one: one.hardness),
-        origins=origins, filled=filled)
+        shrinkage_tangential=max(one.shrinkage_tangential for one in found),
+        hardness=weak(lambda one: one.hardness),
+        origins=origins,
+        filled=filled,
+    )
 
 
 def _group(found: Sequence[WoodProperties]) -> str:
@@ -101,17 +111,33 @@ def of_unknown(name: str, step: float | str, gravity: float | None = None) -> Wo
     weight = weigh(_gravities(at.percent, gravity), _gravities(DRY_MOISTURE, gravity), at.percent)
     shrinkages = {one: max(shrinkage(species, one)[0] for species in woods()) for one in SHRINKAGE_COLUMNS}
     origins = {one: found.origin for one, found in cells.items()} | {
-        "tension_perpendicular": tension.origin, "gravity": LIGHTEST if gravity is None else MEASURED,
-        "modulus_perpendicular": Origin("constant", "split-model", "constant of the splitting model")}
+        "tension_perpendicular": tension.origin,
+        "gravity": LIGHTEST if gravity is None else MEASURED,
+        "modulus_perpendicular": Origin("constant", "split-model", "constant of the splitting model"),
+    }
     origins |= {one: Origin("worst", "wood-handbook-4-3", "largest of the whole table") for one in shrinkages}
     return WoodProperties(
-        name=name, group="hardwood", gravity=weight.gravity, density=weight.density, density12=weight.density12,
-        moisture_percent=at.percent, green=at.row == "green", crushing=cells["crushing"].spread,
-        perpendicular=cells["perpendicular"].spread, shear=cells["shear"].spread,
-        tension_perpendicular=tension.spread, bending=cells["bending"].spread, modulus=cells["modulus"].spread,
-        modulus_perpendicular=SPLIT_MODULUS_PERPENDICULAR, fracture_energy=weight.fracture_energy,
-        shrinkage_radial=shrinkages["shrinkage_radial"], shrinkage_tangential=shrinkages["shrinkage_tangential"],
-        hardness=cells["hardness"].spread, origins=origins, filled=())
+        name=name,
+        group="hardwood",
+        gravity=weight.gravity,
+        density=weight.density,
+        density12=weight.density12,
+        moisture_percent=at.percent,
+        green=at.row == "green",
+        crushing=cells["crushing"].spread,
+        perpendicular=cells["perpendicular"].spread,
+        shear=cells["shear"].spread,
+        tension_perpendicular=tension.spread,
+        bending=cells["bending"].spread,
+        modulus=cells["modulus"].spread,
+        modulus_perpendicular=SPLIT_MODULUS_PERPENDICULAR,
+        fracture_energy=weight.fracture_energy,
+        shrinkage_radial=shrinkages["shrinkage_radial"],
+        shrinkage_tangential=shrinkages["shrinkage_tangential"],
+        hardness=cells["hardness"].spread,
+        origins=origins,
+        filled=(),
+    )
 
 
 @cache
@@ -124,8 +150,14 @@ def _lowest_tension(row: RowName, gravity: float | None) -> Cell:
     if gravity is None:
         return Cell(lowest._replace(low=lowest.typical), EDGE)
     basic = gravity if row == "dry" else _basic(gravity)
-    edge = min(line.number("tension_perpendicular_over_gravity_MPa") for line in load(wood_tables.UNKNOWN)
-               if line.text("row") == row) * basic
+    edge = (
+        min(
+            line.number("tension_perpendicular_over_gravity_MPa")
+            for line in load(wood_tables.UNKNOWN)
+            if line.text("row") == row
+        )
+        * basic
+    )
     return Cell(Spread(edge, edge, max(edge, lowest.high)), EDGE)
 
 

@@ -29,7 +29,7 @@ def sizes(situation: Situation) -> dict[str, float]:
 
 def _without(case: Case, section: str, names: tuple[str, ...]) -> Case:
     part = getattr(case, section)
-    return case.model_copy(update={section: part.model_copy(update=dict.fromkeys(names))})
+    return case.altered({section: part.altered(dict.fromkeys(names))})
 
 
 def _work(case: Case, situation: Situation, job: Job, stage: Template, progress: Progress) -> dict[str, Any]:
@@ -54,7 +54,7 @@ def _seat(case: Case, stage: Template, progress: Progress) -> Case:
     update: dict[str, Any] = {"tenon": tenon, "recess": recess}
     if stage.same and case.hold.drive is None:
         update["drive"] = progress.drive
-    return case.model_copy(update={"hold": case.hold.model_copy(update=update)})
+    return case.altered({"hold": case.hold.altered(update)})
 
 
 def stage_case(situation: Situation, job: Job, stage: Template, progress: Progress) -> Case:
@@ -62,7 +62,7 @@ def stage_case(situation: Situation, job: Job, stage: Template, progress: Progre
     case = situation.case
     changes = _work(case, situation, job, stage, progress)
     same_cut = case.cut.operation == stage.operation and progress.first
-    found = case.model_copy(update={"work": case.work.model_copy(update=changes), "expect": None})
+    found = case.altered({"work": case.work.altered(changes), "expect": None})
     found = changed(changed(found, "cut.operation", stage.operation), "hold.method", None)
     if not progress.first or stage.state != situation.traits.state:
         found = _without(_without(found, "work", OF_THE_BLANK), "hold", OF_THE_MOUNTING)

@@ -170,7 +170,7 @@ def too_thin(situation: Situation, sizes: Mapping[str, float]) -> Fault | None:
 
 def does_not_fit(stage_case: Case) -> Fault | None:
     """What the person gave cannot be true of the piece here, such as a finished size that is not in the blank."""
-    found = contradictions(stage_case._value)
+    found = contradictions(stage_case.at)
     if not found:
         return None
     text = found[0].text

@@ -71,4 +71,4 @@ def oversize(situation: Situation, tenon: Tenon | None) -> Tenon | None:
         return None
     leave = diameter_to_leave(finished=tenon.diameter, shrinkage=dried.most)
     wide = min(shop(leave), situation.body.end_diameter)
-    return tenon.model_copy(update={"diameter": wide, "shoulder_diameter": max(tenon.shoulder_diameter or wide, wide)})
+    return tenon.altered({"diameter": wide, "shoulder_diameter": max(tenon.shoulder_diameter or wide, wide)})

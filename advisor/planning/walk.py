@@ -116,7 +116,7 @@ def _drive(stage: Stage) -> Drive | None:
         return None
     names = ("teeth", "outer_diameter", "inner_diameter", "face_angle", "back_angle")
     values = {name: found.get(f"{name}_mm", found.get(f"{name}_deg", found.get(name))) for name in names}
-    return Drive.model_construct(**values, seated_depth=stage.answer["thrust"].get("seat_depth_mm"))
+    return Drive(**values, seated_depth=stage.answer["thrust"].get("seat_depth_mm"))
 
 
 def walk(case: Case, engine: Fires | None = None, changes: bool = True) -> Plan:

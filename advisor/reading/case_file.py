@@ -4,10 +4,9 @@ import math
 from collections.abc import Mapping, Sequence
 from typing import Any, TextIO, TypeVar
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.fields import specs
+from advisor.models.section import Section
 from advisor.reading.files import Format, text_of_bytes, text_of_file, text_of_stream
 from advisor.reading.fill import Filler
 from advisor.reading.nodes import Fields, Node, Scalar
@@ -15,7 +14,7 @@ from advisor.reading.problems import InputFault, Place, Problem, fault
 from advisor.reading.words import EXAMPLE, lay_over
 from advisor.units import System
 
-Part = TypeVar("Part", bound=BaseModel)
+Part = TypeVar("Part", bound=Section)
 
 
 def read_case(path: str | None, words: Sequence[str] = (), stdin: TextIO | None = None) -> Case:
@@ -53,7 +52,7 @@ def _root(text: str, format_: Format, name: str) -> Fields:
         node = yaml_tree(text, name)
     if isinstance(node, Fields):
         return node
-    raise fault(node.place, "is no case", f"fields: {', '.join(Case.model_fields)}", _start(node))
+    raise fault(node.place, "is no case", f"fields: {', '.join(Case.declared)}", _start(node))
 
 
 def _start(node: Node) -> str | None:
@@ -74,7 +73,7 @@ def _built(model: type[Part], values: Mapping[str, Any]) -> Part:
     """The case of values that the reader has checked, field by field, against the limits of the same models."""
     sections = {name: spec.section for name, spec in specs(model).items() if spec.section is not None}
     inner = {name: _built(sections[name], part) if name in sections else part for name, part in values.items()}
-    return model.model_construct(set(inner), **inner)
+    return model(**inner)
 
 
 def _order(problem: Problem) -> tuple[float, float]:

@@ -3,11 +3,10 @@
 from functools import cache
 from typing import Any
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.contradictions import contradictions
 from advisor.models.fields import Shape, Spec, field_names, specs
+from advisor.models.section import Section
 from advisor.reading.nodes import Entry, Fields, Listing, Node, Scalar
 from advisor.reading.problems import MOST_PRINTED, Place, Problem, nearest
 from advisor.reading.values import ValueFault, value
@@ -38,7 +37,7 @@ class Filler:
     ) -> None:
         self.problems.append(Problem(*place, field, given, message, spec.accepted, near))
 
-    def section(self, model: type[BaseModel], node: Fields, above: str = "") -> dict[str, Any]:
+    def section(self, model: type[Section], node: Fields, above: str = "") -> dict[str, Any]:
         """The values of a section; what is wrong with them is noted and left out."""
         values: dict[str, Any] = {}
         seen: set[str] = set()
@@ -56,10 +55,10 @@ class Filler:
         self.missing(model, node.place, seen, above)
         return values
 
-    def missing(self, model: type[BaseModel], place: Place, seen: set[str], above: str) -> None:
+    def missing(self, model: type[Section], place: Place, seen: set[str], above: str) -> None:
         """Note every field that must be there and is not; of a whole missing section, its fields."""
-        for name, info in model.model_fields.items():
-            if not info.is_required() or name in seen:
+        for name, info in model.declared.items():
+            if not info.required or name in seen:
                 continue
             spec = specs(model)[name]
             if spec.section is not None:
@@ -150,9 +149,9 @@ def plain(node: Node) -> str:
     return (node.text or "") if isinstance(node, Scalar) else "[..]"
 
 
-def unknown(place: Place, above: str, name: str, model: type[BaseModel], *, look: bool = True) -> Problem:
+def unknown(place: Place, above: str, name: str, model: type[Section], *, look: bool = True) -> Problem:
     """The problem of a field that does not exist, with the field it may have been meant for."""
-    known = ", ".join(model.model_fields)
+    known = ", ".join(model.declared)
     where = f"fields of {above[:-1]}" if above else "fields of a case"
     near = nearest_field(above, name) if look else None
     return Problem(*place, f"{above}{name}"[:100], None, "is not a known field", f"{where}: {known}", near)
@@ -160,7 +159,7 @@ def unknown(place: Place, above: str, name: str, model: type[BaseModel], *, look
 
 @cache
 def _all_names() -> tuple[str, ...]:
-    return (*Case.model_fields, *field_names(Case))
+    return (*Case.declared, *field_names(Case))
 
 
 def nearest_field(above: str, name: str) -> str | None:

@@ -2,10 +2,9 @@
 
 from typing import Any
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.fields import Shape, Spec, specs
+from advisor.models.section import Section
 from advisor.units import PERCENT, SLOPE
 
 
@@ -14,13 +13,13 @@ def write_case(case: Case) -> str:
     return "".join(_lines(case, ""))
 
 
-def _lines(section: BaseModel, indent: str) -> list[str]:
+def _lines(section: Section, indent: str) -> list[str]:
     lines: list[str] = []
     for name, spec in specs(type(section)).items():
         value = getattr(section, name)
-        if value is None or value == type(section).model_fields[name].default:
+        if value is None or value == type(section).declared[name].default:
             continue
-        if isinstance(value, BaseModel):
+        if isinstance(value, Section):
             below = _lines(value, indent + "  ")
             lines += [f"{indent}{name}:\n", *below] if below else [f"{indent}{name}: {{}}\n"]
         else:

@@ -118,8 +118,8 @@ def with_tail(situation: Situation, kind: TailKind) -> Situation:
     from advisor.models.case import Tail
 
     case = situation.case
-    hold = case.hold.model_copy(update={"tail": Tail.model_construct(kind=kind, rating=_rating(situation))})
-    return situation._replace(case=case.model_copy(update={"hold": hold}))
+    hold = case.hold.altered({"tail": Tail(kind=kind, rating=_rating(situation))})
+    return situation._replace(case=case.altered({"hold": hold}))
 
 
 def _rating(situation: Situation) -> float | None:

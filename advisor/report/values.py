@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.fields import Spec, spec_at, specs
+from advisor.models.section import Section
 from advisor.units import System, show
 
 NOT_SAID = "not said"
@@ -20,7 +19,7 @@ def said(path: str, value: Any, units: str) -> str:
 
 
 def _text(value: Any, spec: Spec, system: System) -> str:
-    if isinstance(value, BaseModel):
+    if isinstance(value, Section):
         inner = specs(type(value)).items()
         return ", ".join(f"{name} {_text(getattr(value, name), part, system)}" for name, part in inner)
     if spec.item is not None:

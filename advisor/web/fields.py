@@ -8,10 +8,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from pydantic import BaseModel
-
 from advisor.models.case import Case
 from advisor.models.fields import Shape, Spec, specs
+from advisor.models.section import Section
 from advisor.web.labels import ALWAYS, BEHIND, FIRST, GROUPS, LABELS
 
 NEEDED = ("work.material", "work.diameter", "work.length")
@@ -58,7 +57,7 @@ def _example(spec: Spec) -> str:
     return f"like {told}"
 
 
-def _fields(model: type[BaseModel], above: str) -> Iterable[Field]:
+def _fields(model: type[Section], above: str) -> Iterable[Field]:
     for name, spec in specs(model).items():
         full = f"{above}{name}"
         if spec.section is not None:
@@ -66,7 +65,7 @@ def _fields(model: type[BaseModel], above: str) -> Iterable[Field]:
             continue
         group, *path = full.split(".")
         label = LABELS.get(full, ": ".join(part.replace("_", " ") for part in path).capitalize())
-        about = model.model_fields[name].description or ""
+        about = model.declared[name].description or ""
         yield Field(full, group, label, about, _shape(spec), _words(spec), _example(spec), full in NEEDED)
 
 

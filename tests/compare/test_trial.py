@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from advisor.advice import advise, default_engine
-from advisor.advice.trial import Bench, Remembering, disagreements, laid, outcome_of, parts_of_a_case, value_at
+from advisor.advice.trial import Bench, Remembering, disagreements, laid, outcome_of, parts_of_a_case
 from advisor.engine import Fact, Ruling
 from advisor.models.case import Case
 from advisor.models.fields import field_names
@@ -80,7 +80,7 @@ def test_a_section_with_nothing_left_in_it_goes_too() -> None:
     bare = laid(case, {"hold.drive.teeth": None})
     assert bare.hold.drive is None
     assert bare == read_case(None, words_of("SPINDLE"))
-    assert value_at(bare, "hold.drive.teeth") is None
+    assert bare.at("hold.drive.teeth") is None
     assert laid(bare, {"hold.drive.teeth": 2}) == case
 
 

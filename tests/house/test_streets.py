@@ -12,7 +12,7 @@ import pytest
 from tests.house.tree import ROOT, copy_to, python_files
 
 DECLARED = {
-    "annotated_types", "durable", "jinja2", "pydantic", "rich", "starlette", "tomli", "typst", "uvicorn", "yaml",
+    "durable", "jinja2", "rich", "starlette", "tomli", "typst", "uvicorn", "yaml",
 }  # fmt: skip
 NEWER_STANDARD = {"tomllib"}  # Python 3.10 takes tomli instead
 

@@ -20,11 +20,43 @@ from advisor.models.wood import (
 )
 
 SPECIES = [str(species["name"]) for species in list_species()]
-SPREADS = ("gravity", "density", "crushing", "perpendicular", "shear", "tension_perpendicular", "bending", "modulus",
-           "modulus_perpendicular", "hardness")
+SPREADS = (
+    "gravity",
+    "density",
+    "crushing",
+    "perpendicular",
+    "shear",
+    "tension_perpendicular",
+    "bending",
+    "modulus",
+    "modulus_perpendicular",
+    "hardness",
+)
 # Everyday moistures around every corner: least of the law, loss below 8 %, the dry rows, the intersections.
-MOISTURES = [0.0, 5.0, 6.0, 7.9, 8.0, 10.0, 11.9, 12.0, 12.1, 14.9, 15.0, 16.0, 20.9, 21.0, 24.0, 25.0, 27.0, 28.0,
-             30.0, 60.0, 80.0, 200.0]
+MOISTURES = [
+    0.0,
+    5.0,
+    6.0,
+    7.9,
+    8.0,
+    10.0,
+    11.9,
+    12.0,
+    12.1,
+    14.9,
+    15.0,
+    16.0,
+    20.9,
+    21.0,
+    24.0,
+    25.0,
+    27.0,
+    28.0,
+    30.0,
+    60.0,
+    80.0,
+    200.0,
+]
 moistures = st.floats(0, 200, allow_nan=False)
 
 

@@ -8,7 +8,6 @@ from typing import get_args
 import pytest
 
 from advisor.models import words
-from advisor.models.contradictions import contradictions
 from advisor.planning import JobUnclear, walk
 from advisor.planning.answer import compose
 from advisor.reading import InputFault, read_case, read_text, write_case

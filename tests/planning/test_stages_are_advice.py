@@ -9,7 +9,6 @@ import pytest
 from advisor.advice.advise import default_engine
 from advisor.advice.whole import answer_for
 from advisor.engine import Fact, Ruling
-from advisor.models.contradictions import contradictions
 from advisor.planning import Plan, walk
 from advisor.planning.answer import compose
 from advisor.planning.stage import Stage

@@ -107,32 +107,40 @@ def as_judged(situation: Situation, method: str) -> Situation:
             update["screws"] = None
     elsewhere = hold.method not in (None, method)
     if hold.glue is not None and elsewhere and hold.method in (*GLUED, "double-sided-tape"):
-        update["glue"] = hold.glue.model_copy(update={"diameter": None})
+        update["glue"] = hold.glue.altered({"diameter": None})
     if hold.chuck is not None and elsewhere and method != "through-spindle":
-        update["chuck"] = hold.chuck.model_copy(update={"grip": None})
-    case = situation.case.model_copy(update={"hold": hold.model_copy(update=update)})
+        update["chuck"] = hold.chuck.altered({"grip": None})
+    case = situation.case.altered({"hold": hold.altered(update)})
     return situation._replace(case=case)
 
 
 class Trial:
     """One method on one situation at one speed; sizes are tried by putting them into the case and judging it anew."""
 
-    def __init__(self, situation: Situation, method: str, rpm: float) -> None:
+    def __init__(self, situation: Situation, method: str, rpm: float, steadied: bool = False) -> None:
         self.situation = as_judged(situation, method)
         self.method = method
         self.rpm = rpm
+        self.steadied = steadied
 
     @property
     def job(self) -> Job:
-        """What is judged, as the model takes it."""
-        return job_of(self.situation, self.method, self.rpm)
+        """What is judged, as the model takes it; a steady takes the tipping."""
+        job = job_of(self.situation, self.method, self.rpm)
+        return job._replace(need=job.need._replace(moment=0.0)) if self.steadied else job
+
+    @property
+    def divisor(self) -> float:
+        """What the typical capacity is divided by."""
+        figures = self.figures()
+        return figures.steady_divisor if self.steadied else figures.divisor
 
     def with_sizes(self, sizes: Mapping[str, float | str]) -> Trial:
         """The same with these fields below `hold` set."""
         case = self.situation.case
         for name, value in sizes.items():
             case = changed(case, f"hold.{name}", value)
-        return Trial(self.situation._replace(case=case), self.method, self.rpm)
+        return Trial(self.situation._replace(case=case), self.method, self.rpm, self.steadied)
 
     def figures(self, sizes: Mapping[str, float] | None = None) -> HoldFigures:
         """The judgment in numbers with these sizes."""
@@ -140,8 +148,11 @@ class Trial:
         return hold_figures(trial.situation, self.method, self.rpm)
 
     def margin(self, sizes: Mapping[str, float] | None = None) -> float | None:
-        """Typical capacity over its divisor, over the need."""
-        return self.figures(sizes).divided
+        """Typical capacity over its divisor, over the need; with a steady to take the tipping where there is one."""
+        found = self.figures(sizes)
+        if not self.steadied:
+            return found.divided
+        return None if found.steady_typical is None else found.steady_typical / found.steady_divisor
 
     def carries(self, sizes: Mapping[str, float]) -> bool:
         """Whether the hold is enough with these sizes; a method without a model never is by numbers."""

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from advisor.models.case import Case
 from advisor.reckoning.holds import HoldFigures, hold_figures
 from advisor.situation import Situation, settle
+from tests.models.twin import validated
 
 Section = dict[str, Any]
 
@@ -35,7 +35,7 @@ START_RPM = 500.0
 def job(work: Section, hold: Section | None = None, cut: Section | None = None, **machine: Any) -> Situation:
     """One settled job: the work given, everything else as said or silent."""
     sections = {"work": work, "hold": hold or {}, "cut": cut or {}, "machine": machine}
-    return settle(Case.model_validate(sections))
+    return settle(validated(sections))
 
 
 def judged(
