@@ -37,6 +37,8 @@ Place = Callable[[float], float]  # page mm -> model mm
 
 def hold(held: Held, blank: Blank, page: Place) -> Drawn:
     """The hold as it stands at the headstock end of this blank."""
+    if not NEEDED.get(held.method, frozenset()) <= held.sizes.keys():
+        return _plain(held, blank, page)
     return FAMILY.get(held.method, _plain)(held, blank, page)
 
 
@@ -253,3 +255,10 @@ FAMILY: dict[str, Callable[[Held, Blank, Place], Drawn]] = {
     "sphere-cups": _cup,
     **dict.fromkeys(("clamped-faceplate", "ring-clamp-plate"), _clamps),
 }
+SCREWS = frozenset({"plate", "circle", "count", "diameter", "length"})
+NEEDED = {
+    "faceplate-screws": SCREWS,
+    "offset-faceplate": SCREWS,
+    "screw-chuck": frozenset({"face", "diameter", "length"}),
+}
+"""Sizes without which the hold is drawn as a bare plate: nobody could work them out."""

@@ -10,6 +10,7 @@ from advisor.report.sheet.flow import (
     FOOT,
     FRAME,
     GUTTER,
+    INSET,
     PAD,
     Flow,
     Laid,
@@ -55,7 +56,7 @@ def _page(laid: Laid, left: float, top: float) -> list[str]:
     at = top + name.height + APART
     frame = verdict_flow(page, laid.head)
     out += _frame(page.verdict, left, at, frame.height)
-    out += _marks(frame, left + PAD + 2, at + PAD)
+    out += _marks(frame, left + INSET, at + PAD)
     at += frame.height + FRAME + APART
     for flow in rest:
         out += _marks(flow, left, at)

@@ -135,13 +135,14 @@ def big_flow(big: Big, room: float, value: float, head: float) -> Flow:
     return stacked([label, Flow(tuple(marks), step * len(lines)), text_flow(big.note, 9 * head, room)])
 
 
-VERDICT, PAD = 38.0, 3.0
+VERDICT = 38.0
+PAD, INSET = 4.5, 8.5  # mm from the frame's outer edge to its words, above and beside: the thickest frame is 3.2 mm
 SPEED, HELD = 52.0, 20.0
 
 
 def verdict_flow(page: Page, head: float) -> Flow:
     """What stands in the frame."""
-    room = WIDTH - 2 * PAD - 4
+    room = WIDTH - 2 * INSET
     return stacked(
         [
             text_flow(page.headline, VERDICT * head, room, bold=True),
@@ -176,7 +177,7 @@ class Laid(NamedTuple):
     fine: tuple[Section, ...]
 
 
-FRAME = 2 * PAD + 2.5  # mm the verdict's frame takes beyond its words
+FRAME = 2 * PAD + 3.5  # mm the verdict's frame takes beyond its words
 APART = 1.5  # mm between the blocks of the page
 
 

@@ -6,7 +6,6 @@ import unicodedata
 from functools import lru_cache
 
 MM_PER_POINT = 25.4 / 72
-BOLD = 1.09  # bold lettering is so much wider over a line
 # Widths in ems of the metric that Arial, Helvetica and Liberation Sans share.
 CLASSES = {
     0.24: "'ijl",
@@ -25,7 +24,22 @@ CLASSES = {
     0.9: "%",
     1.02: "W@…→",
 }
-EMS = {sign: ems for ems, signs in CLASSES.items() for sign in signs}
+BOLD_CLASSES = {
+    0.28: " ,./I\\'ijl|·",
+    0.34: "!()-:;[]`ft²³",
+    0.4: "*r{}°•",
+    0.5: 'z"',
+    0.56: "#$0123456789J_aceksvxy–≤√",
+    0.6: "+<=>^~×µ",
+    0.62: "?FLTZbdghnopqu",
+    0.68: "EPSVXY",
+    0.74: "&ABCDHKNRU",
+    0.78: "GOQwØπ",
+    0.84: "M½¼Ω",
+    0.9: "%m",
+    1.02: "W@…→",
+}
+EMS, BOLD_EMS = ({sign: ems for ems, signs in classes.items() for sign in signs} for classes in (CLASSES, BOLD_CLASSES))
 WIDE = 1.35  # ideographs and pictures
 OTHER = 0.9
 ENORMOUS = {"\ufdfd": 12.0, "\ufdfa": 4.0}  # whole phrases in one sign
@@ -33,9 +47,10 @@ LONG_SCRIPT = (0x12000, 0x1254F, 4.0)  # wedges may be several letters wide
 
 
 @lru_cache(maxsize=4096)
-def _ems(sign: str) -> float:
-    if sign in EMS:
-        return EMS[sign]
+def _ems(sign: str, bold: bool) -> float:
+    known = BOLD_EMS if bold else EMS
+    if sign in known:
+        return known[sign]
     if sign in ENORMOUS:
         return ENORMOUS[sign]
     low, high, ems = LONG_SCRIPT
@@ -47,7 +62,7 @@ def _ems(sign: str) -> float:
 
 def width(text: str, points: float, bold: bool = False) -> float:
     """Width of a line of text in mm, on the wide side."""
-    return sum(_ems(sign) for sign in text) * points * MM_PER_POINT * (BOLD if bold else 1.0)
+    return sum(_ems(sign, bold) for sign in text) * points * MM_PER_POINT
 
 
 def wrap(text: str, points: float, room: float, bold: bool = False) -> list[str]:
