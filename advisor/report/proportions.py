@@ -26,6 +26,7 @@ FIRST_WORDS = {
 }
 # The last word of a size that says nothing by itself without what stands before the dot.
 SHORT = {"tenon.shoulder_diameter": "shoulder diameter", "screws.count": "screws", "screws.length": "thread length"}
+ON_A_TENON = ("jaws-on-tenon", "long-jaws")
 LONG_NAME, LONG_VALUE = 20, 12
 MM_PER_INCH = 25.4
 FINE_BELOW_MM = 12.0
@@ -59,8 +60,10 @@ def _room(size: Mapping[str, Any], system: System) -> str:
     return f"at most {most}" if most else ""
 
 
-def _size(size: Mapping[str, Any], system: System) -> Iterator[Line]:
+def _size(size: Mapping[str, Any], method: str, system: System) -> Iterator[Line]:
     name = SHORT.get(size["name"], size["name"].replace(".", " ").replace("_", " "))
+    if size["name"] == "tenon.diameter" and method not in ON_A_TENON:
+        name = "gripped diameter"
     value = _value(size, "value", system, "near" if size["given"] else "up")
     room = _room(size, system)
     told = f"({room}) " if room else ""
@@ -106,7 +109,7 @@ def hold_lines(hold: Mapping[str, Any], units: str) -> Iterator[Line]:
     if part.get("enough") is False:
         yield from wrapped(_too_small(part["sizes"]), "  ", "caution")
     for size in part["sizes"]:
-        yield from _size(size, system)
+        yield from _size(size, hold["method"], system)
     texts = [FIRST_WORDS[part["gives_first"]]] if part.get("gives_first") else []
     if "jaw_circle" in part:
         tenon = next(size["value"] for size in part["sizes"] if size["name"] == "tenon.diameter")

@@ -146,7 +146,7 @@ def test_longer_work_never_needs_a_smaller_size(method: str, reach: float, more:
 def test_a_tenon_across_the_grain_snaps_where_one_along_it_does_not() -> None:
     """Common practice, no source: short grain lets go at the root, a spindle's tenon is crushed or turns."""
     thin: Section = {**BOWL, "diameter": 60.0, "length": 90.0}
-    hold: Section = {**ALONE, "tenon": {"diameter": 20.0}, "chuck": {"grip": 20000.0}}
+    hold: Section = {**ALONE, "tenon": {"diameter": 20.0}, "chuck": {"grip": 20000.0}, "kit": ["jaws-on-tenon"]}
     across = sized("jaws-on-tenon", thin, hold, CUT)
     along = sized("jaws-on-tenon", {**thin, "grain": "along", "purpose": "spindle"}, hold, CUT)
     assert across.gives_first == "snaps"
@@ -172,6 +172,16 @@ def test_the_length_named_against_crushing_does_stand_the_key() -> None:
     longer = sized("jaws-on-tenon", pine, {**ALONE, "tenon": {"diameter": 45.0, "length": length}}, CUT)
     crush = next(check for check in longer.checks if check.name == "crushing")
     assert crush.have >= crush.need
+
+
+def test_a_steady_takes_the_tipping_where_no_size_does_without_it() -> None:
+    long: Section = {**ROD, "diameter": 60.0, "length": 300.0}
+    with_it = sized("jaws-on-tenon", long, ALONE, {**CUT, "force": 90.0})
+    without = sized("jaws-on-tenon", long, {**ALONE, "kit": ["jaws-on-tenon"]}, {**CUT, "force": 90.0})
+    assert with_it.enough is True
+    assert without.enough is False
+    assert any("only with a steady" in note for note in with_it.notes)
+    assert {check.name for check in with_it.checks} == {"crushing", "turning"}
 
 
 def test_the_jaws_own_range_bounds_the_tenon_and_their_circle_names_it() -> None:

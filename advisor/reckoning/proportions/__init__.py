@@ -31,19 +31,29 @@ SOLVED = {
     "vacuum": sealed,
 }
 
+WITH_A_STEADY = "only with a steady to take the tipping; without one no size of it is enough"
+
+
+def _solved(trial: Trial) -> Proportions:
+    solve = SOLVED.get(trial.method)
+    if trial.method == "offset-faceplate" and trial.situation.wood is not None:
+        solve = faceplate
+    return solve(trial) if solve is not None else taken(trial)
+
 
 def proportions(situation: Situation, method: str, rpm: float) -> Proportions:
     """Sizes of one hold at the starting speed `rpm`: the person's own, else those to make, with the smallest that
-    carries the cut and the largest there is room for.
+    carries the cut and the largest there is room for. Where none does alone, a steady takes the tipping if it can.
 
     Raises KeyError for a method that is none of the 35. Source: each method's own model; common practice, no source,
     for the limits that practice sets.
     """
     trial = Trial(situation, method, rpm)
-    solve = SOLVED.get(method)
-    if method == "offset-faceplate" and situation.wood is not None:
-        solve = faceplate
-    found = solve(trial) if solve is not None else taken(trial)
+    found = _solved(trial)
+    if found.enough is False and trial.figures().steady_typical is not None:
+        steadied = _solved(Trial(situation, method, rpm, steadied=True))
+        if steadied.enough:
+            found = steadied._replace(notes=(*steadied.notes, WITH_A_STEADY))
     more = from_practice(situation, method)
     if method in JAWED:
         more += plug(situation)

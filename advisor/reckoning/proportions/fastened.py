@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from advisor.physics.screws import LEAD_HOLE_HARDWOOD, LEAD_HOLE_SOFTWOOD
 from advisor.reckoning.holds import sizes
 from advisor.reckoning.holds.need import overhang
-from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, said, shop
+from advisor.reckoning.proportions.size import ENOUGH, Check, Proportions, Size, Trial, said, shop
 
 COUNTS = (4, 6, 8, 10, 12)  # more than twelve is a rim of holes
 THREADS_MM = (15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0)  # as screws are sold
@@ -42,8 +42,9 @@ def _told(
         for margin in margins
     )
     first = checks[0].name if checks else ""
-    enough = None if figures.divided is None else room and figures.divided >= 1
-    return Proportions(made.method, parts, enough, figures.divided, first, checks, None, tuple(notes))
+    margin = made.margin()
+    enough = None if margin is None else room and margin >= ENOUGH
+    return Proportions(made.method, parts, enough, margin, first, checks, None, tuple(notes))
 
 
 def _threads(trial: Trial) -> list[float]:

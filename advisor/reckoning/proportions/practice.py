@@ -7,7 +7,7 @@ from functools import lru_cache
 from advisor.data.tables import Number, Row, Table, Text, load
 from advisor.reckoning.holds.methods import SPURS
 from advisor.reckoning.holds.sizes import clamp
-from advisor.reckoning.proportions.size import Proportions, Size, Trial
+from advisor.reckoning.proportions.size import ENOUGH, Proportions, Size, Trial
 from advisor.situation import Situation
 
 TABLE = Table(
@@ -93,8 +93,8 @@ def taken(trial: Trial) -> Proportions:
         for key, value in figures.sizes.items()
         if key in names
     )
-    margin = figures.divided
+    margin = trial.margin()
     first = "tears" if trial.method in SPURS else "slips"
     return Proportions(
-        trial.method, sizes, None if margin is None else margin >= 1, margin, first if margin is not None else ""
+        trial.method, sizes, None if margin is None else margin >= ENOUGH, margin, first if margin is not None else ""
     )

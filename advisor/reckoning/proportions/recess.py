@@ -7,7 +7,7 @@ from advisor.physics.jaws import recess_force
 from advisor.physics.proportions import recess_outside_diameter
 from advisor.reckoning.holds import jawed, sizes, strengths
 from advisor.reckoning.holds.capacity import Model
-from advisor.reckoning.proportions.size import Check, Proportions, Size, Trial, said, shop
+from advisor.reckoning.proportions.size import ENOUGH, Check, Proportions, Size, Trial, said, shop
 
 LEAST_WALL_MM = 15.0  # common practice, no source
 LEAST_DIAMETER_MM = 25.0  # smaller jaws do not open in it; memory
@@ -112,5 +112,5 @@ def _told(made: Trial, parts: tuple[Size, ...], high: float) -> Proportions:
         stands = _wall(made, diameter, depth)
         told = "no wall stands one" if stands is None else f"{said(stands)} of wall would stand one"
         notes.append(f"a firm key splits it ({told})")
-    enough = margin >= 1 and wall >= LEAST_WALL_MM
+    enough = margin >= ENOUGH and wall >= LEAST_WALL_MM
     return Proportions(made.method, parts, enough, margin, "splits", checks, None, tuple(notes))

@@ -8,7 +8,7 @@ from advisor.physics.proportions import tenon_grip_length, tenon_root_diameter
 from advisor.reckoning.holds import jawed, sizes, strengths
 from advisor.reckoning.holds.margins import steady_possible
 from advisor.reckoning.holds.need import overhang
-from advisor.reckoning.proportions.size import Check, Circle, Proportions, Size, Trial, said, shop
+from advisor.reckoning.proportions.size import ENOUGH, Check, Circle, Proportions, Size, Trial, said, shop
 
 LEAST_SHARE_ALONE = 0.25  # of the diameter of side-grain work, tailstock away
 LEAST_SHARE_TAIL = 0.2
@@ -28,9 +28,11 @@ TAKES_UP_TO = {
     "drill-chuck": 12.0,
 }
 NEWTONS_PER_POUND = 4.4482216152605
+LENGTH_WHY = {"jaws-on-tenon": "the shoulder holds, not length", "long-jaws": "as long as the jaws bite"}
 END_SHARE = 0.85  # of the end face that a tenon may take
 FIELD = "tenon.diameter"
 ON_A_TENON = ("jaws-on-tenon", "long-jaws")
+WORTH_TELLING = 0.6  # of the tenon: a root that asks for less decides nothing
 DIFFERENCE = 0.01  # of the margin; less is not worth telling
 
 
@@ -95,7 +97,7 @@ def _length(trial: Trial, diameter: float) -> Size:
         own is not None,
         trial.least("tenon.length", LEAST_LENGTH_MM, most, {FIELD: diameter}) if trial.method in ON_A_TENON else None,
         most,
-        why if most < advised else "the shoulder holds it, not the length",
+        why if most < advised else LENGTH_WHY.get(trial.method, ""),
     )
 
 
@@ -114,12 +116,12 @@ def _value(trial: Trial, span: _Span, least: float | None) -> tuple[float, str]:
         return span.high, span.why_high
     if advised < floor:
         return shop(floor, span.high), "the cut asks for it" if floor > span.low else span.why_low
-    return shop(advised, span.high), "what the trade makes it"
+    return shop(advised, span.high), "what the trade makes it" if trial.method in ON_A_TENON else "the work itself"
 
 
 def _checks(trial: Trial, found: jawed.Ways) -> tuple[tuple[Check, ...], str]:
     """What crushes, snaps, tips and turns it, and which comes first."""
-    need, divisor = trial.job.need, trial.figures().divisor
+    need, divisor = trial.job.need, trial.divisor
     checks = [
         Check("crushing", found.crushes.typical, found.key.typical, "N", "estimate"),
         Check("turning", found.turns.typical / divisor, need.torque, "N·m", "rough-guide"),
@@ -146,7 +148,7 @@ def _circle(trial: Trial, diameter: float) -> Circle | None:
     own = chuck.jaw_circle if chuck is not None else None
     on = trial.margin({FIELD: diameter, "chuck.jaw_circle": diameter})
     off = trial.margin({FIELD: diameter, "chuck.jaw_circle": diameter / (1 + jawed.CIRCLE_FAR)})
-    if on is None or off is None or on - off <= DIFFERENCE * on:
+    if on is None or off is None or on < ENOUGH or on - off <= DIFFERENCE * on:
         return None
     return Circle(own, on, off)
 
@@ -168,7 +170,9 @@ def _notes(trial: Trial, found: jawed.Ways, length: Size, diameter: float) -> tu
     bending = strengths.root(trial.situation)
     need = trial.job.need
     if bending is not None and need.moment > 0:
-        root = tenon_root_diameter(moment=need.moment, strength=bending.low, divisor=trial.figures().divisor)
+        root = tenon_root_diameter(moment=need.moment, strength=bending.low, divisor=trial.divisor)
+        if root < WORTH_TELLING * diameter:
+            return tuple(notes)
         grain = "across" if trial.situation.traits.grain != "along" else "along"
         notes.append(f"with the grain {grain} it, {said(shop(root))} is the least its root asks for")
     return tuple(notes)
@@ -197,7 +201,7 @@ def tenon(trial: Trial) -> Proportions:
         end = trial.situation.body.end_diameter
         ledge = given.shoulder_diameter if given is not None else None
         advised = min(end, diameter + 2 * sizes.TENON_SHOULDER_MM)
-        why = "square, a hair hollow, tight on the jaw faces"
+        why = "square, tight on the jaw faces"
         parts.append(
             Size("tenon.shoulder_diameter", ledge or advised, "mm", ledge is not None, diameter, end, why)
         )
@@ -219,7 +223,7 @@ def _told(made: Trial, parts: tuple[Size, ...], span: _Span) -> Proportions:
     if made.method in ON_A_TENON:
         length = parts[1]
         notes += _notes(made, found, length, diameter)
-    enough = margin is not None and margin >= 1 and span.low <= span.high
+    enough = margin is not None and margin >= ENOUGH and span.low <= span.high
     return Proportions(made.method, parts, enough, margin, first, checks, _circle(made, diameter), notes)
 
 
