@@ -115,13 +115,13 @@ def _paths() -> dict[str, Any]:
     answer = {"200": _response("the answer", "application/json", _ref("Answer"))}
     form, case = _content(FORM, _ref("Form")), _content("application/json", _ref("Case"))
     style_or_script = {**_content("text/css", TEXT), **_content("text/javascript", TEXT)}
-    query = [_parameter("query", entry.name, TEXT) for entry in form_fields()]
+    query = [{**_parameter("query", "form", _ref("Form")), "style": "form", "explode": True}]
     home = {
         **_get("the page, its form filled in from the address", {**html, **WRONG}, query),
         **_post("the page with the answer to a form", form, {**html, **WRONG_PAGE}),
     }
     ask = _parameter("query", "ask", {"enum": list(ASKS)})
-    name = _parameter("path", "name", {"type": "string", "minLength": 1})
+    name = _parameter("path", "name", {"type": "string", "minLength": 1, "examples": ["no-window", "sugar maple"]})
     live = {"200": _response("the pieces", "application/json", _ref("Live"))}
     return {
         "/": home,
@@ -139,7 +139,7 @@ def _paths() -> dict[str, Any]:
         "/static/{name}": _get(
             "style and script of the page",
             {"200": {"description": "the file", "content": style_or_script}, **NOTHING},
-            [name],
+            [_parameter("path", "name", {"enum": ["page.css", "page.js"]})],
         ),
         "/openapi.json": _get("this description", {"200": _response("it", "application/json", {"type": "object"})}, []),
     }  # fmt: skip

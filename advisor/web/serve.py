@@ -74,8 +74,9 @@ def serve(port: int, out: TextIO) -> int:
             http=Impatient,
             ws="none",
             lifespan="on",
-            log_level="error",
+            log_level="critical",  # no traceback for who breaks off; a fault of the program is told in the page
             access_log=False,
+            proxy_headers=False,
             server_header=False,
             timeout_graceful_shutdown=GRACE_SECONDS,
         )

@@ -78,7 +78,7 @@ class Pool:
         size: int,
         command: Sequence[str] = COMMAND,
         *,
-        longest_wait: float = 60.0,
+        longest_wait: float = 300.0,
         longest_work: float = 20.0,
         end_seconds: float = 3.0,
     ) -> None:

@@ -62,7 +62,7 @@ def serving() -> Iterator[Serving]:
     try:
         yield Serving(process, address_of(process))
         code, _, errors = stop(process)
-        assert (code, errors) == (0, "")
+        assert (code, errors) == (0, ""), f"exit code {code}: {errors}"
     finally:
         process.kill()
         process.wait()

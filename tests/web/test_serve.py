@@ -93,3 +93,13 @@ def test_ctrl_c_twice_does_no_harm() -> None:
     process.send_signal(signal.SIGINT)
     code, _, errors = stop(process)
     assert (code, errors) == (0, "")
+
+
+@pytest.mark.slow
+@pytest.mark.web
+def test_it_ends_without_a_traceback_while_somebody_is_still_sending() -> None:
+    process = start("--port", "0")
+    port = address_of(process)
+    with socket.create_connection((serve.HERE, port)) as client:
+        client.sendall(f"POST / HTTP/1.1\r\nHost: {serve.HERE}:{port}\r\nContent-Length: 20\r\n\r\nabc".encode())
+        assert stop(process) == (0, "stopped\n", "")
