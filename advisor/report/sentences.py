@@ -24,6 +24,11 @@ def tail_words(hold: Mapping[str, Any]) -> str:
     return "tailstock up" if hold["tail"] == "up" else "no tailstock"
 
 
+def hold_words(hold: Mapping[str, Any]) -> str:
+    """The way of holding with the tailstock's part."""
+    return f"{method_words(hold['method'])}, {tail_words(hold)}"
+
+
 def next_limit(speed: Mapping[str, Any]) -> str:
     """The limit that decides, and the one that would be next."""
     after = f", next {speed['runner_up']}" if "runner_up" in speed else ""
@@ -67,13 +72,9 @@ def centers_text(centers: Mapping[str, Any], units: str) -> str:
 
 def tool_text(tool: Mapping[str, Any]) -> str:
     """The tool, its grind, and why this one."""
-    ground = ""
-    if "bevel_deg" in tool:
-        ground = f", bevel {tool['bevel_deg'][0]:.0f} to {tool['bevel_deg'][1]:.0f}°"
-    if "rake_deg" in tool:
-        rake, clearance = tool["rake_deg"], tool["clearance_deg"]
-        ground = f", rake {rake[0]:.0f} to {rake[1]:.0f}°, clearance {clearance[0]:.0f} to {clearance[1]:.0f}°"
-    return f"{tool['kind']}{ground}: {tool['why']}"
+    angles = (("bevel", "bevel_deg"), ("rake", "rake_deg"), ("clearance", "clearance_deg"))
+    ground = [f"{name} {tool[key][0]:.0f} to {tool[key][1]:.0f}°" for name, key in angles if key in tool]
+    return f"{', '.join([tool['kind'], *ground])}: {tool['why']}"
 
 
 def step_text(step: Mapping[str, Any]) -> str:

@@ -7,9 +7,10 @@ import textwrap
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, NamedTuple
 
+from advisor.report import sentences as say
 from advisor.report.cut_lines import cut_lines
-from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down, torque
-from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
+from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down
+from advisor.report.words import HEADLINE
 
 WIDTH = 88
 BAR = 40
@@ -37,86 +38,37 @@ def _title(text: str) -> Iterator[Line]:
     yield Line(text, "title")
 
 
-def _hold_line(answer: Mapping[str, Any]) -> Iterator[Line]:
-    first = answer["holding"][0]
-    text = METHOD_WORDS.get(first["method"], first["method"].replace("-", " "))
-    tail = ", tailstock up" if first["tail"] == "up" else ", no tailstock"
-    yield from wrapped(f"{text}{tail} ({first['verdict'].replace('-', ' ')})", "  Hold     ", "do", 11)
+def _do(name: str, text: str) -> Iterator[Line]:
+    yield from wrapped(text, f"  {name:<9}", "do", 11)
 
 
-def _speed_line(part: Mapping[str, Any]) -> Iterator[Line]:
+def _speed_text(part: Mapping[str, Any]) -> str:
     if not part.get("start_rpm"):
-        yield Line("  Speed    none: do not switch it on", "do")
-        return
-    next_one = f", next {part['runner_up']}" if "runner_up" in part else ""
-    text = (
-        f"start at {rpm_down(part['start_rpm'])} rpm; never above {rpm_down(part['ceiling_rpm'])} rpm"
-        f" ({part['governed_by']} decides{next_one})"
-    )
-    yield from wrapped(text, "  Speed    ", "do", 11)
+        return "none: do not switch it on"
+    start, ceiling = rpm_down(part["start_rpm"]), rpm_down(part["ceiling_rpm"])
+    return f"start at {start} rpm; never above {ceiling} rpm ({say.next_limit(part)})"
 
 
-def _thrust_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
-    word = part["window"]
-    if word == "not-used":
-        return
+def _thrust_text(part: Mapping[str, Any], units: str) -> str:
     if "set_n" not in part:
-        allowed = force(part["allowed_n"], units, up=False)
-        needed = f"{force(part['needed_n'], units, up=True)} needed before it beds in, " if "needed_n" in part else ""
-        yield from wrapped(
-            f"no safe thrust with these centers: {needed}{allowed} allowed ({part['governed_by']})",
-            "  Thrust   ",
-            "do",
-            11,
-        )
-        return
-    extra = []
-    if part.get("seat_depth_mm"):
-        extra.append(f"teeth seated {length(part['seat_depth_mm'], units)} first")
-    if "light_cuts_n" in part:
-        extra.append(f"light cuts, up to {force(part['light_cuts_n'], units, up=False)}")
-    if "handwheel_nm" in part:
-        extra.append(f"{torque(part['handwheel_nm'], units)} at the handwheel")
-    told = f"; {'; '.join(extra)}" if extra else ""
-    text = (
-        f"set {force(part['set_n'], units, up=True)}, at most {force(part['allowed_n'], units, up=False)}"
-        f" ({part['governed_by']}){told}; {WINDOW_WORDS[word]}"
-    )
-    yield from wrapped(text, "  Thrust   ", "do", 11)
-
-
-def _centers_line(part: Mapping[str, Any], units: str) -> Iterator[Line]:
-    if not part:
-        return
-    tail = part["tail"]["kind"].replace("-", " ")
-    text = f"{tail} at the tail"
-    drive = part.get("drive")
-    if drive is not None:
-        text = f"drive {length(drive['outer_diameter_mm'], units)} across; {text}"
-    yield from wrapped(text, "  Centers  ", "do", 11)
-
-
-def _tool_line(part: Mapping[str, Any]) -> Iterator[Line]:
-    bevel = part.get("bevel_deg")
-    ground = f", bevel {bevel[0]:.0f} to {bevel[1]:.0f}°" if bevel else ""
-    rake = part.get("rake_deg")
-    if rake:
-        ground = f", rake {rake[0]:.0f} to {rake[1]:.0f}°, clearance {part['clearance_deg'][0]:.0f} to "
-        ground += f"{part['clearance_deg'][1]:.0f}°"
-    yield from wrapped(f"{part['kind']}{ground}: {part['why']}", "  Tool     ", "do", 11)
+        return f"no safe thrust with these centers: {say.no_thrust(part, units)}"
+    parts = [f"set {force(part['set_n'], units, up=True)}, {say.most_thrust(part, units)}"]
+    return "; ".join([*parts, *say.thrust_extras(part, units), say.window_words(part)])
 
 
 def doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
     """Hold, speed, thrust, centers and tool, a line or two each."""
     if answer.get("holding"):
-        yield from _hold_line(answer)
+        first = answer["holding"][0]
+        yield from _do("Hold", f"{say.hold_words(first)} ({say.words_of(first['verdict'])})")
     if "speed" in answer:
-        yield from _speed_line(answer["speed"])
-    if "thrust" in answer:
-        yield from _thrust_line(answer["thrust"], units)
-    yield from _centers_line(answer.get("centers", {}), units)
+        yield from _do("Speed", _speed_text(answer["speed"]))
+    if "thrust" in answer and answer["thrust"]["window"] != "not-used":
+        yield from _do("Thrust", _thrust_text(answer["thrust"], units))
+    if answer.get("centers"):
+        yield from _do("Centers", say.centers_text(answer["centers"], units))
     if "tool" in answer:
-        yield from _tool_line(answer["tool"])
+        yield from _do("Tool", say.tool_text(answer["tool"]))
 
 
 def _steps(answer: Mapping[str, Any]) -> Iterator[Line]:
@@ -129,8 +81,7 @@ def _steps(answer: Mapping[str, Any]) -> Iterator[Line]:
     for number, text in enumerate(checks, 1):
         yield from wrapped(text, f"  {number}. ", hang=5)
     for offset, step in enumerate(steps, number + 1):
-        told = f"{step['when']}: {rpm_down(step['rpm'])} rpm, {energy(step['energy_j'])}; {step['check']}"
-        yield from wrapped(told, f"  {offset}. ", hang=5)
+        yield from wrapped(say.step_text(step), f"  {offset}. ", hang=5)
 
 
 def _bar(share: float) -> str:
@@ -245,10 +196,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
         yield from _sizes(answer, units)
         yield from _steps(answer)
     yield from _list("Cautions", (entry["text"] for entry in answer["cautions"]), "caution")
-    others = [
-        entry["text"] if entry["do"] in entry["text"] else f"{entry['text']} {entry['do']}"
-        for entry in answer["reasons"][1:]
-    ]
+    others = [say.with_remedy(reason) for reason in answer["reasons"][1:]]
     yield from _list("Also", [*others, *(answer["notes"] if verdict != "do-not-mount" else [])])
     yield from _changes(answer)
     yield from _list("The cut", cut_lines(answer.get("tool", {}), units))
@@ -257,14 +205,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     yield from _ladder(answer.get("speed", {}), units)
     yield from _limits(answer.get("thrust", {}), "n", "newtons")
     yield from _holds(answer, len(answer.get("holding", [])) if everything_held else HOLD_ROWS)
-    assumed = (f"{entry['field']} = {entry['value']}: {entry['why']}" for entry in answer["assumed"])
-    yield from _list("Nobody said, so assumed", assumed, "quiet")
-    gaps = (f"{entry['what']}: {entry['missing']}" for entry in answer["could_not_check"])
-    yield from _list("Could not be checked", gaps, "quiet")
+    yield from _list("Nobody said, so assumed", say.assumed_lines(answer), "quiet")
+    yield from _list("Could not be checked", say.unchecked_lines(answer), "quiet")
     yield Line("")
-    yield from wrapped(
-        "Local codes and licensed practice govern where they say more. Not modelled: chatter, the dynamics of a catch, "
-        "hidden shakes, steered grain.",
-        "",
-        "quiet",
-    )
+    yield from wrapped(say.GOVERNED, "", "quiet")
