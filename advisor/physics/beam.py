@@ -21,7 +21,7 @@ BAND = 4  # entries of a row from the diagonal on
 
 # Gauss points on 0..1 and their weights.
 _ROOT = math.sqrt(0.6) / 2
-_GAUSS = ((0.5 - _ROOT, 5 / 18), (0.5, 8 / 18), (0.5 + _ROOT, 5 / 18))
+GAUSS = ((0.5 - _ROOT, 5 / 18), (0.5, 8 / 18), (0.5 + _ROOT, 5 / 18))
 _PAIRS = tuple((row, column) for row in range(4) for column in range(row, 4))
 # Length powers of each degree of freedom: a slope brings one element length.
 _POWER = (0, 1, 0, 1)
@@ -39,9 +39,9 @@ def _bend(at: float) -> tuple[float, float, float, float]:
     return -6 + 12 * at, -4 + 6 * at, 6 - 12 * at, -2 + 6 * at
 
 
-_STIFF = tuple(tuple(w * _bend(at)[i] * _bend(at)[j] for at, w in _GAUSS) for i, j in _PAIRS)
-_MASS = tuple(tuple(w * _shape(at)[i] * _shape(at)[j] for at, w in _GAUSS) for i, j in _PAIRS)
-_PUSH = tuple(sum(w * _slope(at)[i] * _slope(at)[j] for at, w in _GAUSS) for i, j in _PAIRS)
+_STIFF = tuple(tuple(w * _bend(at)[i] * _bend(at)[j] for at, w in GAUSS) for i, j in _PAIRS)
+_MASS = tuple(tuple(w * _shape(at)[i] * _shape(at)[j] for at, w in GAUSS) for i, j in _PAIRS)
+_PUSH = tuple(sum(w * _slope(at)[i] * _slope(at)[j] for at, w in GAUSS) for i, j in _PAIRS)
 
 Matrix = list[list[float]]  # upper band: row i holds entries (i, i) to (i, i + 3)
 
@@ -64,13 +64,15 @@ def elements(profile: Sequence[tuple[float, float]]) -> Iterator[tuple[float, fl
         first = diameter
 
 
-def _assemble(pieces: Sequence[tuple[float, float, float]], push: float) -> tuple[Matrix, Matrix]:
+def _assemble(pieces: Sequence[tuple[float, float, float]], push: float, heavy: float | None) -> tuple[Matrix, Matrix]:
     size = 2 * len(pieces) + 2
     stiff = [[0.0] * BAND for _ in range(size)]
     mass = [[0.0] * BAND for _ in range(size)]
     for place, (length, first, last) in enumerate(pieces):
-        squares = [(first + (last - first) * at) ** 2 for at, _ in _GAUSS]
+        squares = [(first + (last - first) * at) ** 2 for at, _ in GAUSS]
         (s0, s1, s2), (q0, q1, q2) = squares, [square * square for square in squares]
+        if heavy is not None:
+            s0 = s1 = s2 = heavy * heavy
         powers = (1.0, length, length * length)
         for (row, column), k, m, g in zip(_PAIRS, _STIFF, _MASS, _PUSH, strict=True):
             scale = powers[_POWER[row] + _POWER[column]]
@@ -135,13 +137,17 @@ def _times(matrix: Matrix, shape: Sequence[float]) -> list[float]:
     return found[:size]
 
 
-def least_frequency(profile: Sequence[tuple[float, float]], push: float, held: Sequence[int]) -> float | None:
+def least_frequency(
+    profile: Sequence[tuple[float, float]], push: float, held: Sequence[int], heavy: float | None = None
+) -> float | None:
     """Least ω² of a bar without dimension, None where the thrust bends it out.
 
     `profile` runs from position 0 to 1 with a greatest diameter of 1; `push` is F·L²/(E·I); `held` numbers the degrees
-    of freedom that the ends hold: 0 deflection and 1 slope at the start, -2 and -1 at the far end.
+    of freedom that the ends hold: 0 deflection and 1 slope at the start, -2 and -1 at the far end. `heavy` is a
+    diameter whose mass the bar has all along, stiff as its profile: no shape on the way from the one to the other
+    swings slower.
     """
-    stiff, mass = _assemble(list(elements(profile)), push)
+    stiff, mass = _assemble(list(elements(profile)), push, heavy)
     _hold(stiff, mass, [place % len(stiff) for place in held])
     factor = _factor(stiff)
     if factor is None:

@@ -9,7 +9,7 @@ from typing import Any, Literal
 
 from advisor.figure import Also, Grade, NoAnswer, figure
 from advisor.physics.balance import per_minute
-from advisor.physics.beam import least_frequency
+from advisor.physics.beam import GAUSS, least_frequency
 from advisor.quantity import FigureInputError, GPa, N, kg_per_m3, mm, positive, profile_pairs
 
 Ends = Literal["pinned-pinned", "fixed-pinned", "fixed-fixed", "free"]
@@ -37,6 +37,8 @@ _WHIRL_SHEAR = ((5.0, 0.83), (8.0, 0.92), (10.0, 0.95), (15.0, 0.98))
 SHORTEST_COLUMN = 8.0  # length over diameter; below it the wood crushes first
 SHORTEST_WHIRL = 5.0
 MOST_PROFILE_PAIRS = 500
+SLICES = 8  # of each stretch of a profile, where its bending is added up
+PUSHES = 12  # places at which a profile is pushed, one in the middle
 _MPA_PER_GPA = 1000.0
 
 
@@ -162,6 +164,32 @@ def deflection(force: N, diameter: mm, length: mm, modulus: GPa, ends: Ends) -> 
     3.14
     """
     return force * length**3 / (_BEND[ends] * modulus * _MPA_PER_GPA * second_moment(diameter))
+
+
+def even_diameter(profile: Sequence[tuple[float, float]], ends: Ends) -> float:
+    """Diameter in mm of the even bar that gives as much under a side push as a profile does at its worst place.
+
+    δ = ∫ M²/(E·I) dx for a push of one: anywhere along a bar held at both ends (taken as pinned), at the loose end of
+    one held at one end only, whichever end that is. Source: bending theory (unit load).
+
+    >>> round(even_diameter([(0, 25), (900, 25)], "pinned-pinned"), 3)
+    25.0
+    """
+    start, length = profile[0][0], profile[-1][0] - profile[0][0]
+    soft = []
+    for (before, first), (after, last) in itertools.pairwise(profile):
+        for part in range(SLICES):
+            for at, weight in GAUSS:
+                middle = (part + at) / SLICES
+                place = (before - start + (after - before) * middle) / length
+                give = (after - before) / SLICES / length * weight / (first + (last - first) * middle) ** 4
+                soft.append((place, give))
+    if ends == "free":
+        given = max(sum(x**2 * give for x, give in soft), sum((1 - x) ** 2 * give for x, give in soft))
+        return math.sqrt(math.sqrt(1 / 3 / given))
+    pushes = [place / PUSHES for place in range(1, PUSHES)]
+    given = max(sum((min(x, a) * (1 - max(x, a))) ** 2 * give for x, give in soft) for a in pushes)
+    return math.sqrt(math.sqrt(1 / 48 / given))
 
 
 def _require_slender(length: float, diameter: float, ends: Ends) -> None:

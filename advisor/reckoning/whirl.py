@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from advisor.figure import NoAnswer
 from advisor.physics import slender
 from advisor.physics.slender import Ends
-from advisor.physics.steadied import steadied_whirl_speed
+from advisor.physics.steadied import supported_whirl_speed
 from advisor.reckoning import ends
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
@@ -15,6 +17,7 @@ WHIRL_SHARE_BOWED = 0.5
 WHIRL_PASSED = 1.3  # above it the whip has died down again; nobody goes there through it
 REAR_SHARE = 0.5
 WHY = "the work whips"
+Line = tuple[tuple[float, float], ...]
 
 
 def share_allowed(situation: Situation) -> float:
@@ -39,60 +42,76 @@ def _steady_place(situation: Situation, length: float) -> float | None:
     return place if place is not None and 0 < place < length else None
 
 
+def _whole(profile: Line, length: float) -> Line:
+    """The profile over the whole bar: where nobody drew it, it goes on as thick as it was."""
+    (start, first), (end, last) = profile[0], profile[-1]
+    before = ((0.0, first),) if start > 0 else ()
+    return (*before, *profile, *(((length, last),) if end < length else ()))
+
+
+class Bar(NamedTuple):
+    """What swings: E GPa, density kg/m³, how its ends are held, the thrust in it N, a steady mm from its beginning."""
+
+    modulus: float
+    density: float
+    word: Ends
+    push: float
+    steady: float | None
+
+
 def whirl(situation: Situation, between: bool, tail_up: bool, thrust: float, critical: float | None) -> Limit | None:
     """Six tenths (bowed: half) of the speed at which the bar whirls, with the thrust and the steady in it.
 
-    A finished piece whose profile is known is reckoned as it is. Before that the stiffness is that of the thinnest
-    section it will have and the mass that of the thickest it has: no shape on the way whips sooner.
+    A finished piece whose profile is known is reckoned as it is. Before that it has the stiffness of the profile, place
+    by place, and the mass of the bar it is cut from. Without a profile the stiffness is that of the thinnest section it
+    will have and the mass that of the thickest it has. No shape on the way whips sooner.
     """
     modulus = ends.modulus_low(situation)
     if modulus is None or situation.side_grain:
         return None
-    word = ends_word(between, tail_up)
-    body, density = situation.body, situation.density.high
+    body, profile = situation.body, situation.case.work.profile
     length = body.length if tail_up else situation.case.hold.overhang or body.length
-    steady = _steady_place(situation, length)
     push = min(thrust, critical / 3) if critical is not None and tail_up else 0.0
-    profile = situation.case.work.profile if situation.traits.state == "finished" else None
-    sag = 1.0 if profile else body.thinnest / body.end_diameter
+    steady, word = _steady_place(situation, length), ends_word(between, tail_up)
+    bar = Bar(modulus, situation.density.high, word, push, steady)
+    profile = _whole(profile, length) if profile else None
     line = profile or ((0.0, body.thinnest), (length, body.thinnest))
-    slim = max(diameter for _, diameter in line)
-    shear = slender.whirl_shear_factor(_free_stretch(length, steady, word) / slim)
+    heavy = None
+    if situation.traits.state != "finished" or not profile:
+        heavy = max(body.end_diameter, *(diameter for _, diameter in line))
+    shear = slender.whirl_shear_factor(_free_stretch(length, steady, word) / max(diameter for _, diameter in line))
     if shear is None:
         return None
-    share = share_allowed(situation) * shear * sag
-    if steady is not None:
-        return _steadied(line, modulus, density, word, push, steady, share)
+    share = share_allowed(situation) * shear
+    if steady is not None or (profile and heavy is not None):
+        return _by_elements(line, bar, heavy, share)
     if profile:
         figure = slender.profile_whirl_speed.figure(
-            profile=profile, modulus=modulus, density=density, ends=word, thrust=push
+            profile=profile, modulus=modulus, density=bar.density, ends=word, thrust=push
         )
-    else:
-        figure = slender.whirl_speed.figure(
-            diameter=body.thinnest, length=length, modulus=modulus, density=density, ends=word, thrust=push
-        )
-    return from_figure("whirl", figure, share, WHY)
+        return from_figure("whirl", figure, share, WHY)
+    figure = slender.whirl_speed.figure(
+        diameter=body.thinnest, length=length, modulus=modulus, density=bar.density, ends=word, thrust=push
+    )
+    return from_figure("whirl", figure, share * body.thinnest / (heavy or body.thinnest), WHY)
 
 
-def _steadied(
-    line: tuple[tuple[float, float], ...],
-    modulus: float,
-    density: float,
-    word: Ends,
-    push: float,
-    steady: float,
-    share: float,
-) -> Limit | None:
+def _by_elements(line: Line, bar: Bar, heavy: float | None, share: float) -> Limit | None:
+    """A bar with a steady, or one still heavier than its profile."""
     start = line[0][0]
+    place = None if bar.steady is None else start + bar.steady
     try:
-        rpm = steadied_whirl_speed(line, modulus, density, word, push, start + steady)
+        rpm = supported_whirl_speed(line, bar.modulus, bar.density, bar.word, bar.push, place, heavy)
     except NoAnswer:
         return None
+    held = "" if bar.steady is None else f", y = 0 at {bar.steady:.0f} mm"
+    weight = "" if heavy is None else f", A that of {heavy:.3g} mm, I that of the finished shape"
     text = (
-        f"{share:.3g} × (30/π)·√(least ω² of (E·I(x)·y'')'' + F·y'' = ω²·ρ·A(x)·y, y = 0 at {steady:.0f} mm)"
-        f" = {share:.3g} × {rpm:.0f} rpm, E = {modulus:.3g} GPa, F = {push:.0f} N"
+        f"{share:.3g} × (30/π)·√(least ω² of (E·I(x)·y'')'' + F·y'' = ω²·ρ·A(x)·y{held})"
+        f" = {share:.3g} × {rpm:.0f} rpm, E = {bar.modulus:.3g} GPa, F = {bar.push:.0f} N{weight}"
     )
-    return Limit("whirl", share * rpm, "calculated", ("beam-vibration",), f"{WHY} between its supports", text)
+    why = WHY if bar.steady is None else f"{WHY} between its supports"
+    return Limit("whirl", share * rpm, "calculated", ("beam-vibration",), why, text)
 
 
 def whip_band(situation: Situation, limit: Limit | None) -> tuple[float, float] | None:

@@ -6,7 +6,7 @@ import pytest
 
 from advisor.advice import advise, default_engine
 from advisor.physics import slender
-from advisor.physics.steadied import steadied_whirl_speed
+from advisor.physics.steadied import supported_whirl_speed
 from advisor.reading import read_case
 from tests.benchmarks.ratios import ratio
 from tests.rules.bench import words_of
@@ -26,7 +26,7 @@ def test_whirl_of_a_profile_takes_no_longer_than_one_warm_engine_request(name: s
 
     def steadied() -> object:
         middle = (profile[0][0] + profile[-1][0]) / 2
-        return steadied_whirl_speed(profile, 9, 700, "pinned-pinned", 50, middle)
+        return supported_whirl_speed(profile, 9, 700, "pinned-pinned", 50, middle)
 
     for call in (whirl, steadied):
         found = ratio(call, lambda: engine.run(facts), rounds=20)

@@ -18,6 +18,7 @@ from scipy.optimize import brentq
 
 from advisor.figure import NoAnswer
 from advisor.physics import slender
+from advisor.physics.steadied import supported_whirl_speed
 
 Profile = list[tuple[float, float]]
 PIECES = 60  # of a tapered stretch
@@ -55,11 +56,20 @@ def pieces(profile: Profile) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     return np.array(lengths), np.array(diameters)
 
 
-def misfit(profile: Profile, modulus: float, density: float, ends: slender.Ends, thrust: float, speed: float) -> float:
-    """Determinant that is zero where the end conditions can be met; modulus GPa, speed rad/s."""
+def misfit(
+    profile: Profile,
+    modulus: float,
+    density: float,
+    ends: slender.Ends,
+    thrust: float,
+    speed: float,
+    bar: float | None = None,
+) -> float:
+    """Determinant that is zero where the end conditions can be met; modulus GPa, speed rad/s; `bar` mm is the bar whose
+    mass is still there."""
     lengths, diameters = pieces(profile)
     stiff = modulus * 1e9 * math.pi * diameters**4 / 64
-    heavy = density * math.pi * diameters**2 / 4
+    heavy = density * math.pi * (diameters if bar is None else np.full_like(diameters, bar / 1000)) ** 2 / 4
     unit = stiff.max()  # moment and shear are carried over this, to keep the numbers of one size
     steps = np.zeros((len(lengths), 4, 4))
     steps[:, 0, 1] = 1
@@ -75,15 +85,19 @@ def misfit(profile: Profile, modulus: float, density: float, ends: slender.Ends,
     return float(np.linalg.det(whole[np.ix_(list(end), loose)]))
 
 
-def first_root(profile: Profile, modulus: float, density: float, ends: slender.Ends, thrust: float) -> float:
+def first_root(
+    profile: Profile, modulus: float, density: float, ends: slender.Ends, thrust: float, bar: float | None = None
+) -> float:
     """Lowest whirling speed in rpm, found by going up from standing still."""
-    before = 40.0
+
+    def miss(speed: float) -> float:
+        return misfit(profile, modulus, density, ends, thrust, speed, bar)
+
+    before = 20.0
     while True:
         after = before * 1.15
-        low = misfit(profile, modulus, density, ends, thrust, before)
-        if low * misfit(profile, modulus, density, ends, thrust, after) < 0:
-            found = brentq(lambda w: misfit(profile, modulus, density, ends, thrust, w), before, after, rtol=1e-9)
-            return float(found) * 30 / math.pi
+        if miss(before) * miss(after) < 0:
+            return float(brentq(miss, before, after, rtol=1e-9)) * 30 / math.pi
         before = after
 
 
@@ -92,6 +106,24 @@ def first_root(profile: Profile, modulus: float, density: float, ends: slender.E
 def test_profile_whirls_as_the_transfer_matrix_says(name: str, ends: slender.Ends) -> None:
     found = slender.profile_whirl_speed(profile=PROFILES[name], modulus=12, density=700, ends=ends)
     assert found == pytest.approx(first_root(PROFILES[name], 12, 700, ends, 0.0), rel=1e-3)
+
+
+@pytest.mark.parametrize("name", ["thin middle", "waist", "far knob"])
+def test_a_bar_on_the_way_to_its_profile_has_the_mass_of_the_bar(name: str) -> None:
+    profile = PROFILES[name]
+    found = supported_whirl_speed(profile, 12, 700, "pinned-pinned", 100, heavy=60)
+    assert found == pytest.approx(first_root(profile, 12, 700, "pinned-pinned", 100.0, bar=60), rel=1e-3)
+
+
+def test_a_neck_gives_like_the_even_bar_of_the_same_deflection() -> None:
+    """A push in the middle: ∫ (x/2)²/I dx over both halves of 250 mm of 25, 100 mm of 12, 250 mm of 25."""
+    outer, inner = (250.0**3) / 12 / 25**4, (300.0**3 - 250.0**3) / 12 / 12**4
+    even = (600.0**3 / 48 / (2 * (outer + inner))) ** 0.25
+    neck = [(0.0, 25.0), (250.0, 25.0), (250.0, 12.0), (350.0, 12.0), (350.0, 25.0), (600.0, 25.0)]
+    assert slender.even_diameter(neck, "pinned-pinned") == pytest.approx(even)
+    loose = [(0.0, 12.0), (100.0, 12.0), (100.0, 25.0), (400.0, 25.0)]
+    by_hand = ((400.0**3 - 300.0**3) / 3 / 12**4 + 300.0**3 / 3 / 25**4) * 3 / 400.0**3
+    assert slender.even_diameter(loose, "free") == pytest.approx(by_hand**-0.25)
 
 
 @pytest.mark.parametrize("ends", ["pinned-pinned", "fixed-pinned"])

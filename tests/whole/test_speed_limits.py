@@ -101,6 +101,20 @@ def test_a_finished_profile_counts_as_it_is_and_an_unfinished_one_at_its_worst()
     assert on_the_way < profiled < uniform
 
 
+def test_a_neck_to_come_does_not_make_the_whole_bar_thin() -> None:
+    """A bar of 2 in with a neck of half an inch to be cut still runs at its own speeds (common practice, no source)."""
+    neck = "work.profile=[0in:2in, 8in:1in, 10in:0.5in, 12in:1in, 20in:2in]"
+    bar = "NARROW; work.diameter=2in; work.length=20in"
+    on_the_way, thin_all_along = (
+        limit(of(f"{bar}; {words}"), "speed", "whirl") for words in (neck, "work.thinnest_diameter=0.5in")
+    )
+    assert thin_all_along < 500 < 1000 < on_the_way
+    drawn_in_part = limit(
+        of(f"{bar}; work.profile=[2in:2in, 8in:1in, 10in:0.5in, 12in:1in, 18in:2in]"), "speed", "whirl"
+    )
+    assert drawn_in_part == pytest.approx(on_the_way, rel=0.2)
+
+
 @pytest.mark.parametrize("place", [150, 300, 450])
 def test_a_steady_lifts_the_whip_most_in_the_middle(place: int) -> None:
     bare = limit(of("NARROW"), "speed", "whirl")
