@@ -110,6 +110,11 @@ def _reasons(plan: Plan) -> list[dict[str, Any]]:
     return found + [{**one, "text": _at(numbers[text], len(answered)) + text} for text, one in told.items()]
 
 
+def _slowest_first(answers: Sequence[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
+    """A caution with a speed in it is told for the slowest stage first: it then holds for all of them."""
+    return sorted(answers, key=lambda answer: float(answer["speed"]["ceiling_rpm"]))
+
+
 def _together(answers: Sequence[Mapping[str, Any]], key: str, by: str) -> list[dict[str, Any]]:
     """The entries of all stages, each once by its text or field."""
     first: dict[str, dict[str, Any]] = {}
@@ -139,7 +144,7 @@ def compose(plan: Plan) -> dict[str, Any]:
         "reasons": _reasons(plan),
         "job": {"name": plan.job.name, "title": plan.job.title, "assumed": bool(plan.assumed)},
         "stages": stages,
-        "cautions": _together(answers, "cautions", "text") or [OWN_CAUTION],
+        "cautions": _together(_slowest_first(answers), "cautions", "text") or [OWN_CAUTION],
         "checks": [],
         "notes": list(dict.fromkeys(note for found in answers for note in found["notes"])),
         "fired": list(dict.fromkeys(rule for found in answers for rule in found["fired"])),

@@ -12,6 +12,7 @@ from advisor.report.words import HEADLINE, METHOD_WORDS
 
 CHECKS_A_STAGE = 4
 PASSED_OVER = 4
+FASTENED = frozenset({"plate", "face"})  # sizes that only screwed holds have
 SIZES = {
     "diameter_mm": "{} across",
     "length_mm": "{} long",
@@ -35,6 +36,17 @@ def leave_texts(stage: Mapping[str, Any], units: str) -> list[str]:
         told = f"{entry['what']}{', ' + sizes if sizes else ''}"
         found.append(f"at the {entry['end']} a {told} (for: {entry['for']})")
     return found
+
+
+def screw_texts(stage: Mapping[str, Any], units: str) -> list[str]:
+    """The screws of a screwed hold, as it was judged."""
+    sizes: Mapping[str, float] = next((hold["sizes"] for hold in stage.get("holding", ())), {})
+    if not FASTENED & set(sizes):
+        return []
+    depth = f"{length(sizes['diameter'], units)} thick, {length(sizes['length'], units)} into the work"
+    if "plate" in sizes:
+        return [f"{sizes['count']:.0f} of them, {depth}, on a circle of {length(sizes['circle'], units)}"]
+    return [f"one, {depth}"]
 
 
 def pause_texts(stage: Mapping[str, Any], units: str) -> list[str]:
@@ -67,6 +79,13 @@ def _checks(stage: Mapping[str, Any], said: set[str]) -> Iterator[Line]:
         yield from wrapped(text, "  Check    - " if number == 0 else "           - ", hang=13)
 
 
+def _new(texts: Iterable[str], said: set[str]) -> list[str]:
+    """What was not told at a stage before."""
+    found = [text for text in texts if text not in said]
+    said.update(found)
+    return found
+
+
 def _gist(text: str) -> str:
     """An instruction up to its first number: told once, its later numbers stand in the lines of their stage."""
     return re.split(r"\d", text, maxsplit=1)[0]
@@ -80,6 +99,7 @@ def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) ->
     yield from wrapped(stage["does"], "  Do       ", hang=11)
     if "speed" in stage and stage["verdict"] != "do-not-mount":
         yield from doing(stage, units)
+        yield from _told(_new(screw_texts(stage, units), said), "Screws")
     yield from _told(pause_texts(stage, units), "Dry")
     yield from _told(leave_texts(stage, units), "Leave")
     yield from _checks(stage, said)
@@ -119,7 +139,7 @@ def plan_lines(answer: Mapping[str, Any], title: str, units: str) -> Iterator[Li
     if "stopped" in answer:
         yield from wrapped(answer["stopped"]["text"], "  Stop     ", "caution", 11)
         yield from _passed_over(answer["stages"][-1])
-    yield from _bullets("Cautions, at every stage", _once(answer["cautions"]), "caution")
+    yield from _bullets("Cautions", _once(answer["cautions"]), "caution")
     yield from _bullets("Also", (reason["text"] for reason in answer["reasons"][1:]))
     assumed = "; ".join(f"{entry['field']} = {entry['value']}" for entry in answer["assumed"])
     yield from _bullets("Nobody said, so assumed", [assumed] if assumed else [], "quiet")

@@ -49,6 +49,23 @@ def test_no_caution_is_told_twice_and_no_stage_is_long(job: str) -> None:
     assert max(block.count("\n") for block in blocks) <= 26
 
 
+def test_screws_are_told_once_with_number_thickness_depth_and_circle() -> None:
+    found = text_of(GREEN)
+    assert found.count("  Screws   ") == 1
+    assert "6 of them, 5.5 mm thick, 25 mm into the work, on a circle of 81 mm" in " ".join(found.split())
+    assert "one, 10 mm thick, 25 mm into the work" in text_of("BOWL; work.length=50mm")
+
+
+def test_a_caution_with_a_speed_is_that_of_the_slowest_stage() -> None:
+    case = "SPINDLE; machine.max_rpm=12000"
+    found = [entry["text"] for entry in answer_of(case)["cautions"] if entry["rule"] == "runaway-dial"]
+    limits = [float(re.findall(r"cannot pass (\d+) rpm", text)[0]) for text in found]
+    assert len(limits) > 1
+    assert limits[0] == min(limits)
+    told = " ".join(text_of(case).split())
+    assert [text in told for text in found] == [True] + [False] * (len(found) - 1)
+
+
 def test_inch_and_metric() -> None:
     assert "4.4 in across" in text_of(GREEN, "inch")
     assert "1.0 in thick" in text_of(GREEN, "inch")

@@ -11,6 +11,7 @@ from advisor.advice.whole import answer_for
 from advisor.engine import Fact, Ruling
 from advisor.planning import Plan, walk
 from advisor.planning.answer import compose
+from advisor.planning.faults import does_not_fit
 from advisor.planning.stage import Stage
 from advisor.planning.walk import PARTS
 from advisor.reading import read_case, read_text, write_case
@@ -30,7 +31,7 @@ def check(stage: Stage, changes: bool) -> None:
     assert stage.case is not None
     again = read_text(write_case(stage.case), "yaml", "stage.yaml")
     assert again == stage.case
-    assert not contradictions(stage.case.at)
+    assert does_not_fit(stage.case) is None
     assert answer_for(again, PARTS, changes=changes) == stage.answer
 
 
