@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import statistics
 import subprocess
 import sys
@@ -12,8 +13,13 @@ from pathlib import Path
 ROOT = Path(__file__).parent.parent.parent
 
 
-def ratio(one: Callable[[], object], other: Callable[[], object], rounds: int) -> float:
-    """Median time of `one` over median time of `other`, run in turn; each warmed up once."""
+def ratio(
+    one: Callable[[], object],
+    other: Callable[[], object],
+    rounds: int,
+    pick: Callable[[list[float]], float] = statistics.median,
+) -> float:
+    """Median (or the time that `pick` takes) of `one` over that of `other`, run in turn; each warmed up once."""
     times: tuple[list[float], list[float]] = ([], [])
     for turn in range(rounds + 1):
         for which, call in enumerate((one, other)):
@@ -21,9 +27,10 @@ def ratio(one: Callable[[], object], other: Callable[[], object], rounds: int) -
             call()
             if turn:
                 times[which].append(time.perf_counter() - start)
-    return statistics.median(times[0]) / statistics.median(times[1])
+    return pick(times[0]) / pick(times[1])
 
 
 def process(*words: str) -> Callable[[], object]:
-    """A whole process of this Python in the root of the repository."""
-    return lambda: subprocess.run([sys.executable, *words], cwd=ROOT, check=True, capture_output=True)
+    """A whole process of this Python in the root of the repository, which may keep its bytecode as usual."""
+    environment = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    return lambda: subprocess.run([sys.executable, *words], cwd=ROOT, check=True, capture_output=True, env=environment)

@@ -2,31 +2,26 @@
 
 from __future__ import annotations
 
-import compileall
-
 import pytest
 
 from advisor.advice import advise, default_engine
 from advisor.advice.whole import answer_for
 from advisor.cli import ANSWER_PARTS
 from advisor.reading import read_case
-from tests.benchmarks.ratios import ROOT, process, ratio
+from tests.benchmarks.ratios import process, ratio
 from tests.rules.bench import words_of
 
 pytestmark = [pytest.mark.slow, pytest.mark.memory]
 BARE = "from durable import engine; from pydantic import BaseModel; from rich.console import Console; import yaml"
 CASE = "cases/maple-spindle.yaml"
-WANTED = 2.0  # what a whole process should take against a bare one
-HELD = 4.5  # what it must not exceed while it is still slower than wanted
+MOST = 1.5
 
 
 def test_a_whole_process_against_a_bare_one() -> None:
-    for folder in ("advisor", "rules"):
-        compileall.compile_dir(str(ROOT / folder), quiet=1)
     bare = process("-W", "ignore", "-c", BARE)
-    found = ratio(process("-m", "advisor.cli", "advise", CASE), bare, rounds=11)
-    print(f"\nadvisor advise {CASE} against a bare process: {found:.2f} times as long, {WANTED:g} wanted")
-    assert found <= HELD
+    found = ratio(process("-m", "advisor.cli", "advise", CASE), bare, rounds=21, pick=min)
+    print(f"\nadvisor advise {CASE} against a bare process: {found:.2f} times as long, {MOST:g} allowed")
+    assert found <= MOST
 
 
 def test_warm_advice_takes_at_most_three_times_the_engine_alone() -> None:
