@@ -6,17 +6,19 @@ import math
 
 from advisor.engine import Fact
 from advisor.facts import NEWTONS_PER_POUND, Value, family, flag, known
+from advisor.physics.tail import handwheel_torque
 from advisor.reckoning import ends
 from advisor.reckoning.center_fit import DriveFit, TailFit, drive_fit, tail_fit
 from advisor.reckoning.holds.need import catch_need
 from advisor.reckoning.speed_limits import HEAT_CAP_PLASTIC_W, HEAT_CAP_WOOD_W
-from advisor.reckoning.thrust import Thrust
+from advisor.reckoning.thrust import HANDWHEEL_EFFICIENCY, Thrust
 from advisor.situation import Situation
 
 LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticing
 CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 BORED = frozenset({"tube", "ring"})
 MM_PER_INCH = 25.4
+USUAL_LEAD_MM = 4.0  # travel of an ordinary quill for a turn of its handwheel; memory
 
 
 def share(part: float | None, whole: float | None) -> float | None:
@@ -33,11 +35,17 @@ def _two_figures(value: float, up: bool) -> float:
     return (math.ceil(value / step - 1e-9) if up else math.floor(value / step + 1e-9)) * step
 
 
-def force(value: float, up: bool) -> str:
-    """A force in newtons and pounds to two figures: a requirement up, a limit down."""
+def force(value: float, up: bool, most: float = math.inf) -> str:
+    """A force in newtons and pounds to two figures: a requirement up, a limit down; rounded past no limit it keeps."""
     if not math.isfinite(value):
         return "no thrust at all"
-    return f"{_two_figures(value, up):.0f} N ({_two_figures(value / NEWTONS_PER_POUND, up):.0f} lbf)"
+    told = []
+    for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
+        figure = _two_figures(value / unit, up)
+        if value <= most < math.inf:
+            figure = min(figure, _two_figures(most / unit, False))
+        told.append(f"{figure:.0f} {word}")
+    return f"{told[0]} ({told[1]})"
 
 
 def length(value: float) -> str:
@@ -69,7 +77,6 @@ def thrust(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
     values: dict[str, Value | None] = {
         "between": flag(window.between),
         "drive": center_drive.kind if center_drive is not None else "none",
-        "tail": window.center.kind,
         "force_given": flag(given),
         "seated": window.seated,
         "turns": flag(math.isfinite(window.full.to_set)),
@@ -86,6 +93,7 @@ def thrust(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
         "wheel_over_allowed": share(wheel.typical if wheel is not None else None, allowed),
         "wheel_high_over_allowed": share(wheel.high if wheel is not None else None, allowed),
         "wheel_low_over_set": share(wheel.low if wheel is not None else None, chosen.to_set),
+        "wheel_torque_over_most": share(window.handwheel, window.handwheel_most),
     }
     return Fact(
         "thrust", known(values), {**_window_words(window), **_fit_words(window, fit), **_wheel_words(situation, window)}
@@ -105,7 +113,7 @@ def _window_words(window: Thrust) -> dict[str, str]:
     pressed = window.pressed_only
     return {
         "needed": force(window.full.to_set, True),
-        "set": force(chosen.to_set, True),
+        "set": force(chosen.to_set, True, window.allowed.value),
         "allowed": force(window.allowed.value, False),
         "governed_by": window.allowed.name,
         "why": window.allowed.why,
@@ -125,7 +133,15 @@ def _fit_words(window: Thrust, fit: DriveFit | None) -> dict[str, str]:
 def _wheel_words(situation: Situation, window: Thrust) -> dict[str, str]:
     """What stands in a sentence about the handwheel."""
     machine, wheel = situation.case.machine, window.wheel
-    words = {"wheel_torque": turning(window.handwheel or 0.0), "wheel_most": turning(window.handwheel_most or 0.0)}
+    feel = handwheel_torque((window.light or window.full).to_set, USUAL_LEAD_MM, HANDWHEEL_EFFICIENCY.typical)
+    most = window.handwheel_most or 0.0
+    slack = HANDWHEEL_EFFICIENCY.low / HANDWHEEL_EFFICIENCY.high
+    words = {
+        "wheel_torque": turning(window.handwheel or 0.0),
+        "wheel_most": turning(_two_figures(most, False)),
+        "wheel_least": force(slack * window.allowed.value, False),
+        "feel": turning(feel),
+    }
     if window.handwheel is not None and machine.handwheel_diameter is not None:
         words["rim"] = force(window.handwheel / (machine.handwheel_diameter / 2000), True)
     if wheel is not None:
@@ -172,7 +188,7 @@ def drive(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
         "slip": f"{turning(slip[0])} to {turning(slip[1])}" if slip is not None else "nobody knows what",
         "taper": turning(window.taper_torque or 0.0),
         "press": force(window.press_force or 0.0, True),
-        "set": force((window.light or window.full).to_set, True),
+        "set": force((window.light or window.full).to_set, True, window.allowed.value),
     }
     if fit is not None:
         words |= {"least": length(fit.least), "reach": length(fit.reach), "small": length(fit.small or 0.0)}

@@ -44,13 +44,14 @@ def thrust_part(advice: Advice, changes: list[str]) -> dict[str, Any]:
 
 
 def _wheel(window: Thrust, diameter: float | None) -> dict[str, Any]:
-    """Torque at the handwheel for the thrust to set and for the most, and the force at its rim."""
-    if window.handwheel is None:
+    """Torque at the handwheel for the thrust to set, never past the most, and the force at its rim."""
+    if window.handwheel is None or window.handwheel_most is None:
         return {}
-    rim = None if diameter is None else window.handwheel / (diameter / 2000)
+    wind = min(window.handwheel, window.handwheel_most)
+    rim = None if diameter is None else wind / (diameter / 2000)
     return _said(
         {
-            "handwheel_nm": window.handwheel,
+            "handwheel_nm": wind,
             "handwheel_rim_n": rim,
             "handwheel_most_nm": window.handwheel_most,
         }

@@ -30,10 +30,15 @@ def energy(joules: float) -> str:
     return told if times <= 1 else f"{told} ({_two_figures(times, True):.2g} times the face-shield test)"
 
 
-def force(newtons: float, units: str, up: bool) -> str:
-    """A force to two figures: a requirement up, a limit down."""
-    other = newtons / NEWTONS_PER_POUND
-    metric, inch = f"{_two_figures(newtons, up):.0f} N", f"{_two_figures(other, up):.0f} lbf"
+def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
+    """A force to two figures: a requirement up, a limit down; never rounded past the limit `most` that it keeps."""
+    told = []
+    for unit in (1.0, NEWTONS_PER_POUND):
+        figure = _two_figures(newtons / unit, up)
+        if newtons <= most < math.inf:
+            figure = min(figure, _two_figures(most / unit, False))
+        told.append(figure)
+    metric, inch = f"{told[0]:.0f} N", f"{told[1]:.0f} lbf"
     return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
 
 
@@ -42,6 +47,13 @@ def torque(value: float, units: str) -> str:
     if units == "inch":
         return f"{_two_figures(value / NM_PER_INCH_POUND, True):g} lbf·in"
     return f"{_two_figures(value, True):g} N·m"
+
+
+def wheel_torque(value: float, units: str) -> str:
+    """A torque to wind to and not past, to two figures, down."""
+    inch = units == "inch"
+    figure = _two_figures(value / NM_PER_INCH_POUND if inch else value, False)
+    return f"{figure:.2g} lbf·in" if inch and figure < 100 else f"{figure:.0f} lbf·in" if inch else f"{figure:.2g} N·m"
 
 
 def length(millimeters: float, units: str) -> str:

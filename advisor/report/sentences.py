@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from advisor.report.numbers import energy, force, length, rpm_down, torque
+from advisor.report.numbers import energy, force, length, rpm_down, wheel_torque
 from advisor.report.words import METHOD_WORDS, WINDOW_WORDS
 
 
@@ -54,7 +54,7 @@ def thrust_extras(thrust: Mapping[str, Any], units: str) -> list[str]:
     if "light_cuts_n" in thrust:
         extra.append(f"light cuts, up to {force(thrust['light_cuts_n'], units, up=False)}")
     if "handwheel_nm" in thrust:
-        extra.append(f"{torque(thrust['handwheel_nm'], units)} at the handwheel")
+        extra.append(f"{wheel_torque(thrust['handwheel_nm'], units)} at the handwheel")
     return extra
 
 

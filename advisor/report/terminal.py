@@ -52,7 +52,8 @@ def _speed_text(part: Mapping[str, Any]) -> str:
 def _thrust_text(part: Mapping[str, Any], units: str) -> str:
     if "set_n" not in part:
         return f"no safe thrust with these centers: {say.no_thrust(part, units)}"
-    parts = [f"set {force(part['set_n'], units, up=True)}, {say.most_thrust(part, units)}"]
+    to_set = force(part["set_n"], units, True, part["allowed_n"])
+    parts = [f"set {to_set}, {say.most_thrust(part, units)}"]
     return "; ".join([*parts, *say.thrust_extras(part, units), say.window_words(part)])
 
 
@@ -65,6 +66,8 @@ def doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
         yield from _do("Speed", _speed_text(answer["speed"]))
     if "thrust" in answer and answer["thrust"]["window"] != "not-used":
         yield from _do("Thrust", _thrust_text(answer["thrust"], units))
+    elif "thrust" in answer and "speed" not in answer:
+        yield from _do("Thrust", "none to set: the tailstock is not in use, the hold carries it alone")
     if answer.get("centers"):
         yield from _do("Centers", say.centers_text(answer["centers"], units))
     if "tool" in answer:

@@ -13,8 +13,8 @@ rule = Rule(
     when=fact("thrust", cut_over_least=at_least(1.0), set_over_allowed=at_most(1.0), lead="no"),
     effect=Effect.CHECK,
     says=(
-        "Set the tailstock to {set}, at most {allowed}. Two fingers on the wheel (2 N·m) give about 800 N "
-        "(180 lbf) with 4 mm of travel a turn, a heaved wheel 4 kN."
+        "Set the tailstock to {set}, at most {allowed}: about {feel} at a wheel with 4 mm of travel a turn. Two "
+        "fingers (2 N·m) give 800 N (180 lbf) there already, a heaved wheel 4 kN."
     ),
     basis=(
         "screw-theory",

@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("thrust", taper_over_need=below(1.0)),
     effect=Effect.WITH_CARE,
     says=(
-        "The shank's taper may turn in the spindle before the work slips: seat it clean and dry with a tap "
-        "off the work, or use a drawbar."
+        "At this thrust the shank's taper carries less than the peak of this cut: clean, dry and tapped home off the "
+        "work, or with a drawbar, it carries more."
     ),
 )
