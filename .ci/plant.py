@@ -155,8 +155,8 @@ def mirror(path: Path, copy: Path) -> str:
     return ""
 
 
-def fails(tests: str, copy: Path) -> bool:
-    command = [str(ROOT / ".venv/bin/python"), "-m", "pytest", "-x", "-q", "-m", "not slow", "-n", "2"]
+def fails(tests: str, copy: Path, workers: int = 2) -> bool:
+    command = [str(ROOT / ".venv/bin/python"), "-m", "pytest", "-x", "-q", "-m", "not slow", "-n", str(workers)]
     command += ["-p", "no:cacheprovider", "--ignore=tests/house", tests]
     places = {"PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1"}  # stale byte code would hide a fault
     running = subprocess.Popen(
