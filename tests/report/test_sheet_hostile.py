@@ -101,3 +101,4 @@ def test_long_words_get_places_to_break_and_nothing_else() -> None:
     broken = breakable("x" * 50, 18)
     assert broken.replace("\u200b", "") == "x" * 50
     assert max(map(len, broken.split("\u200b"))) == 18
+    assert breakable("hold.drive.inner_diameter") == "hold.\u200bdrive.\u200binner_\u200bdiameter"

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 
+BREAK = "\N{ZERO WIDTH SPACE}"
 MOST_MARKS = 2  # accents on one letter; more of them climb over the neighboring lines
 
 
@@ -18,9 +20,14 @@ def clean(text: str) -> str:
     return "".join(kept)
 
 
+JOINT = re.compile(r"(?<=[._/=-])")
+
+
 def breakable(text: str, most: int = 18) -> str:
-    """The text with invisible places to break in words longer than `most` letters."""
-    return " ".join(
-        word if len(word) <= most else "\u200b".join(word[i : i + most] for i in range(0, len(word), most))
-        for word in text.split(" ")
-    )
+    """The text with invisible places to break in words over `most` letters, at their joints if they have any."""
+    return " ".join(word if len(word) <= most else BREAK.join(_pieces(word, most)) for word in text.split(" "))
+
+
+def _pieces(word: str, most: int) -> list[str]:
+    parts = [part for part in JOINT.split(word) if part]
+    return [part[i : i + most] for part in parts for i in range(0, len(part), most)]

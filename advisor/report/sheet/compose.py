@@ -13,6 +13,7 @@ from advisor.drawing.setup_view import setup_picture
 from advisor.drawing.svg import Picture
 from advisor.models.case import Case
 from advisor.report import sentences as say
+from advisor.report.cut_lines import cut_lines
 from advisor.report.numbers import energy, force, length, rpm_down
 from advisor.report.sheet.clean import clean
 from advisor.report.sheet.page import WIDTH, Big, Page, Rows, Section
@@ -128,6 +129,9 @@ def _sections(answer: Mapping[str, Any], others: Iterable[Mapping[str, Any]], un
     if also:
         yield Section("And because" if refused else "Also", also)
     yield from _chart(speed, refused)
+    settings = [] if refused else [text for text in cut_lines(answer["tool"], units) if not text.startswith("never")]
+    if "feed_mm" in answer.get("tool", {}):
+        yield Section("The cut", _texts(settings), may_be_cut=True)
     yield Section("Cautions", _texts(entry["text"] for entry in answer["cautions"]))
     if not refused and answer["notes"]:
         yield Section("Watch", _texts(answer["notes"]), may_be_cut=True)
