@@ -161,6 +161,7 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
     kit = [word for word in case.hold.kit or () if word in METHODS]
     screws, vacuum = case.hold.screws, case.hold.vacuum
     values = holds.hold_fact(situation, figures, chosen, figures.method in kit)
+    lighter = holds.lighter(situation, figures)
     extra: dict[str, Value | None] = {
         "alone": flag(kit == [figures.method]),
         "faulty": flag(bool(conditions & OPEN)),
@@ -171,17 +172,22 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
         "screw_kind": (screws.kind if screws is not None else None) or "unknown",
         "bore_share": _share(situation.body.diameter, case.machine.spindle_bore),
         "steady_divided": values.get("steady_divided", 0.0),
+        "lighter": lighter,
     }
-    return Fact("hold", {**values, **known(extra)})
+    light = newtons(lighter * situation.cut.force, down=True)
+    return Fact("hold", {**values, **known(extra)}, {"light": light})
 
 
-def newtons(value: float) -> str:
-    """A force as two people would say it, to two figures."""
+def newtons(value: float, down: bool = False) -> str:
+    """A force as two people would say it, to two figures; a limit down."""
     if not math.isfinite(value):
         return "no thrust at all"
-    rounded = round(value, -max(math.floor(math.log10(value)) - 1, 0)) if value > 0 else 0.0
-    pounds = value / NEWTONS_PER_POUND
-    return f"{rounded:.0f} N ({pounds:.0f} lbf)"
+    told = []
+    for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
+        step = 10.0 ** max(math.floor(math.log10(value / unit)) - 1, 0) if value > 0 else 1.0
+        steps = value / unit / step
+        told.append(f"{(math.floor(steps + 1e-9) if down else round(steps)) * step:.0f} {word}")
+    return f"{told[0]} ({told[1]})"
 
 
 def speed_fact(situation: Situation, speed: Speed) -> Fact:

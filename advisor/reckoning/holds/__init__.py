@@ -1,6 +1,6 @@
 """What each of the thirty-five ways of holding stands, against what this cut asks. Rules give the verdict."""
 
-from advisor.reckoning.holds.facts import hold_fact, reach_values
+from advisor.reckoning.holds.facts import hold_fact, lighter, reach_values
 from advisor.reckoning.holds.margins import HoldFigures, Margin, hold_figures, hold_speed
 from advisor.reckoning.holds.methods import BETWEEN_CENTERS, METHODS, SLIPS, TAKES_TAIL
 from advisor.reckoning.holds.need import peak, tail_up
@@ -15,6 +15,7 @@ __all__ = [
     "hold_fact",
     "hold_figures",
     "hold_speed",
+    "lighter",
     "peak",
     "reach_values",
     "tail_up",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from advisor.reckoning.holds import strengths
 from advisor.reckoning.holds.margins import HoldFigures, steady_possible
-from advisor.reckoning.holds.methods import groups
+from advisor.reckoning.holds.methods import SPURS, groups
 from advisor.reckoning.holds.need import overhang
 from advisor.situation import Situation
 
@@ -133,6 +133,15 @@ def _numbers(situation: Situation, figures: HoldFigures) -> dict[str, float | No
         "depth_share": depth / jaws if depth and jaws else None,
         "steady_divided": None if steady is None else steady / figures.steady_divisor,
     }
+
+
+def lighter(situation: Situation, figures: HoldFigures) -> float:
+    """Share of the ordinary cut that spurs in end grain carry with their whole divisor; 0 where nothing is bargained.
+
+    A force that the person gave is not bargained with.
+    """
+    spurs = figures.method in SPURS and not situation.side_grain
+    return figures.divided or 0.0 if spurs and not situation.cut.given else 0.0
 
 
 def hold_fact(situation: Situation, figures: HoldFigures, chosen: bool, named: bool) -> dict[str, Value]:
