@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from advisor.models import wood as woods
-from advisor.models.wood_drying import shrinkages
+from advisor.models.wood_drying import Shrinks, shrinkages
 from advisor.physics import drying as dries
 from advisor.reckoning.holds import jawed
 from advisor.reckoning.proportions.size import Trial
@@ -64,15 +64,13 @@ def _worst(situation: Situation) -> _Worst:
     found = shrinkages(woods.resolve(situation.case.work.material if known else NOBODY_KNOWS))
     start, end = situation.moisture, dries.DRIEST_INDOORS
     across = situation.traits.grain != "along"
-    worst = None
-    for wood in found:
+
+    def one(wood: Shrinks) -> _Worst:
         most = dries.drying_shrinkage(total=wood.tangential, from_moisture=start, to_moisture=end)
         least = 0.0 if across else dries.drying_shrinkage(total=wood.radial, from_moisture=start, to_moisture=end)
-        one = _Worst(most, least, wood.tangential, wood.name, wood.filled)
-        if worst is None or one.most - one.least > worst.most - worst.least:
-            worst = one
-    if worst is None:
-        raise ValueError("a wood without a name in the tables")
+        return _Worst(most, least, wood.tangential, wood.name, wood.filled)
+
+    worst = max((one(wood) for wood in found), key=lambda entry: entry.most - entry.least)
     label = worst.name if len(found) == 1 else f"{worst.name}, the worst of {len(found)}"
     return worst._replace(name=label)
 

@@ -161,16 +161,22 @@ def _changes(answer: Mapping[str, Any]) -> Iterator[Line]:
 
 
 def _sizes(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
-    """Sizes of the hold in use, and of the best one where another was chosen; only where they were asked for."""
+    """Sizes of the hold in use, and of the best one where another was chosen; only where they were asked for.
+
+    A hold that is refused for what it is gets none: only one that is too small is told what would be enough.
+    """
     sized = [hold for hold in answer.get("holding", []) if "proportions" in hold][:2]
     if not sized:
         return
     from advisor.report.proportions import drying_lines, hold_lines
 
-    chosen, *others = sized
-    yield from hold_lines(chosen, units)
-    if chosen["verdict"] in AGAINST and others and others[0]["verdict"] not in AGAINST:
-        yield from hold_lines(others[0], units)
+    for number, hold in enumerate(sized):
+        against = hold["verdict"] in AGAINST
+        too_small = number == 0 and hold["proportions"].get("enough") is False
+        if not against or too_small:
+            yield from hold_lines(hold, units)
+        if not against:
+            break
     if "drying" in answer:
         yield from drying_lines(answer["drying"], units)
 

@@ -47,3 +47,14 @@ def test_ranking_with_changes_tried_takes_at_most_ten_times_one_engine_request()
     found = ratio(lambda: answer_for(case, ("holding",), engine, changes=True), lambda: engine.run(holding), rounds=20)
     print(f"\nranking of all methods with changes tried against one engine request: {found:.2f} times as long")
     assert found <= 10.0
+
+
+@pytest.mark.parametrize("situation", ["BOWL", "BOWL; hold.kit=[double-sided-tape, drill-chuck]"])
+def test_sizes_of_all_methods_and_the_one_thing_to_get_stay_within_ten_requests_too(situation: str) -> None:
+    engine = default_engine()
+    facts = advise(read_case(None, words_of("BOWL")), engine).facts
+    holding = [fact for fact in facts if fact.kind in ("hold", "reach")]
+    case = read_case(None, words_of(situation))
+    found = ratio(lambda: answer_for(case, ("holding", "proportions"), engine), lambda: engine.run(holding), rounds=10)
+    print(f"\nranking with changes and sizes ({situation}) against one engine request: {found:.2f} times as long")
+    assert found <= 10.0

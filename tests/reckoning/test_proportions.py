@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from advisor.figure import NoAnswer
 from advisor.models.case import METHODS
 from advisor.physics import proportions as figures
 from advisor.reckoning.holds import hold_figures
@@ -305,8 +306,13 @@ def test_a_tube_in_jaws_wants_a_plug_of_its_bore() -> None:
 def test_stuff_whose_strength_nobody_knows_gets_sizes_and_no_promise() -> None:
     stone: Section = {"material": "alabaster", "form": "disc", "grain": "none", "state": "round", "diameter": 100.0,
                       "length": 60.0}  # fmt: skip
-    for method in ("faceplate-screws", "screw-chuck", "offset-faceplate"):
-        assert sized(method, stone).enough in (None, False, True)
+    for method in ("faceplate-screws", "screw-chuck"):
+        assert (sized(method, stone).enough, sized(method, stone).sizes) == (None, ())
+    nobody_knows: Section = {**stone, "material": "flubberwood"}
+    for method in ("jaws-on-tenon", "jaws-in-recess"):
+        found = sized(method, nobody_knows)
+        assert (found.enough, found.margin, found.checks) == (None, None, ())
+        assert found.sizes
     assert sized("keyed-stud", stone).enough is None
     assert size(sized("keyed-stud", stone), "stud.diameter").value == pytest.approx(20.0)
 
@@ -329,3 +335,17 @@ def test_the_closed_formulas_agree_with_what_the_whole_model_finds() -> None:
         circle, diameter = size(found, "screws.circle").value, size(found, "screws.diameter").value
         asked = figures.screw_count(torque=torque, lateral=44.13 * diameter**2, radius=circle / 2, divisor=3)
         assert least is None or (least - 2 < asked <= least) or (asked <= 4 and least == 4)
+
+
+def test_no_wall_stands_a_firm_key_in_a_small_shallow_recess() -> None:
+    pine: Section = {**BOWL, "material": "ponderosa pine", "moisture": "green"}
+    found = sized("jaws-in-recess", pine, {"recess": {"diameter": 40.0, "depth": 2.0}})
+    assert any("no wall stands one" in note for note in found.notes)
+
+
+def test_formulas_without_an_answer_say_why() -> None:
+    with pytest.raises(NoAnswer, match="whatever the wood round it"):
+        figures.recess_outside_diameter(grip=5000, diameter=40, depth=2, tension_perpendicular=2)
+    with pytest.raises(NoAnswer, match="nothing sideways"):
+        figures.screw_count(torque=10, lateral=0, radius=40, divisor=3)
+    assert figures.thread_length(pull=4550, gravity=0.63, diameter=4.17, divisor=1) == pytest.approx(25.4, rel=0.002)

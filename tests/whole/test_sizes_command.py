@@ -182,6 +182,13 @@ def test_text_names_the_best_hold_as_well_when_the_chosen_one_will_not_do() -> N
     assert "No size of it is enough for this cut." in found
 
 
+def test_a_hold_refused_for_what_it_is_gets_no_sizes_to_make() -> None:
+    """Common practice, no source: nobody is told how large to turn a tenon that jaws would crack."""
+    found = printed("STONE; hold.method=jaws-on-tenon", "metric")
+    assert "Sizes: chuck jaws" not in found
+    assert "Sizes: glue block" in found
+
+
 def test_text_tells_a_size_too_small_from_none_that_is_enough() -> None:
     small = printed(f"BOWL; work.state=round; cut.operation=hollowing; hold.method=jaws-on-tenon; {SMALL}", "metric")
     assert "Yours is too small for this cut." in small
