@@ -20,11 +20,16 @@ def run(words: Sequence[str], output: str | None, *, plain: bool, units: str | N
 
     Exit code 0 when the case is written, 130 after Ctrl-C, 2 where there is nobody to ask.
     """
-    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+    if not at_a_terminal():
         raise fault(Place("ask"), "needs a terminal to ask at", "a case file or field=value words to `advisor advise`")
     if output is not None:
         _usable(output)
     return _Session(words, output, plain=plain, units=units).run()
+
+
+def at_a_terminal() -> bool:
+    """Whether there is somebody who reads and types."""
+    return sys.stdin.isatty() and sys.stdout.isatty()
 
 
 def _usable(path: str) -> str:
@@ -60,7 +65,7 @@ class _Session:
     def run(self) -> int:
         earlier = self.dialogue.resume()
         if earlier:
-            print(f"Going on where it was stopped, with {earlier} answers. restart: begin anew.")
+            print(f"Going on where it was stopped, with {earlier} answer{'s' * (earlier > 1)}. restart: begin anew.")
         try:
             case = self.dialogue.run()
             print("\nNo answer to a question that is left would change verdict, hold or speed.")
