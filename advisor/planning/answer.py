@@ -91,28 +91,37 @@ def _at(numbers: Sequence[int], all_: int) -> str:
     return f"Stage{'s' if len(numbers) > 1 else ''} {', '.join(map(str, numbers))}: "
 
 
+def _stop_reason(plan: Plan, stop: Mapping[str, Any]) -> dict[str, Any]:
+    text = f"The plan stops at stage {len(plan.stages)}, {stop['stage']}: {stop['text']}"
+    return {"rule": stop["fault"], "text": text, "basis": source(PRACTICE).title, "do": stop["do"]}
+
+
 def _reasons(plan: Plan) -> list[dict[str, Any]]:
-    """Why the verdict: what stops the plan, then the reasons of the worst stages first, each once with its stages."""
-    found = []
+    """Why the verdict: what stops the plan, then the reasons of the worst stages first, each once with its stages.
+
+    What is worse about the piece itself than the hold it lacks comes before the stop.
+    """
     stop = _stop(plan)
-    if stop is not None:
-        text = f"The plan stops at stage {len(plan.stages)}, {stop['stage']}: {stop['text']}"
-        found.append({"rule": stop["fault"], "text": text, "basis": source(PRACTICE).title, "do": stop["do"]})
-    answered = [(number, stage.answer) for number, stage in enumerate(plan.stages, 1) if stage.answer is not None]
+    numbered = [(number, stage.answer) for number, stage in enumerate(plan.stages, 1) if stage.answer is not None]
     numbers: dict[str, list[int]] = {}
-    for number, answer in answered:
+    for number, answer in numbered:
         for reason in answer["reasons"]:
             numbers.setdefault(reason["text"], []).append(number)
-    worst = sorted(answered, key=lambda entry: -verdicts.MOUNT.index(entry[1]["verdict"]))
-    told = {reason["text"]: reason for _, answer in worst for reason in answer["reasons"]}
+    worst = sorted(plan.answers, key=lambda answer: -verdicts.MOUNT.index(answer["verdict"]))
+    told = {reason["text"]: reason for answer in worst for reason in answer["reasons"]}
     if stop is not None:
         told.pop(stop["text"], None)
-    return found + [{**one, "text": _at(numbers[text], len(answered)) + text} for text, one in told.items()]
+    found = [{**one, "text": _at(numbers.get(text, []), len(numbered)) + text} for text, one in told.items()]
+    if stop is None:
+        return found
+    piece = verdicts.MOUNT.index(plan.piece["verdict"]) if plan.piece is not None else 0
+    first = verdicts.MOUNT.index(_verdict(plan.stages[-1])) >= piece
+    return [_stop_reason(plan, stop), *found] if first else [*found, _stop_reason(plan, stop)]
 
 
 def _slowest_first(answers: Sequence[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
     """A caution with a speed in it is told for the slowest stage first: it then holds for all of them."""
-    return sorted(answers, key=lambda answer: float(answer["speed"]["ceiling_rpm"]))
+    return sorted(answers, key=lambda answer: float(answer.get("speed", {}).get("ceiling_rpm", 0.0)))
 
 
 def _together(answers: Sequence[Mapping[str, Any]], key: str, by: str) -> list[dict[str, Any]]:
@@ -136,15 +145,16 @@ def _assumed(plan: Plan, answers: Sequence[Mapping[str, Any]]) -> list[dict[str,
 
 def compose(plan: Plan) -> dict[str, Any]:
     """The answer of the interface with its stages; the verdict is the worst of theirs."""
-    answers = [stage.answer for stage in plan.stages if stage.answer is not None]
+    answers = plan.answers
+    own = [answer["verdict"] for answer in answers]
     stages = [_stage(plan, place) for place in range(len(plan.stages))]
     answer: dict[str, Any] = {
         "schema": SCHEMA,
-        "verdict": verdicts.worst(verdicts.MOUNT, (stage["verdict"] for stage in stages)),
+        "verdict": verdicts.worst(verdicts.MOUNT, [*own, *(stage["verdict"] for stage in stages)]),
         "reasons": _reasons(plan),
         "job": {"name": plan.job.name, "title": plan.job.title, "assumed": bool(plan.assumed)},
         "stages": stages,
-        "cautions": _together(_slowest_first(answers), "cautions", "text") or [OWN_CAUTION],
+        "cautions": _together(_slowest_first(answers), "cautions", "text"),
         "checks": [],
         "notes": list(dict.fromkeys(note for found in answers for note in found["notes"])),
         "fired": list(dict.fromkeys(rule for found in answers for rule in found["fired"])),
@@ -153,13 +163,6 @@ def compose(plan: Plan) -> dict[str, Any]:
     }
     stop = _stop(plan)
     return answer if stop is None else {**answer, "stopped": stop}
-
-
-OWN_CAUTION = {
-    "text": "Nothing is switched on until this is put right: a piece without a safe hold leaves the lathe.",
-    "rule": "plan",
-    "basis": "common practice, no source",
-}
 
 
 def plan_answer(case: Case, engine: Fires | None = None) -> dict[str, Any]:

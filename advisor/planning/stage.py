@@ -47,12 +47,22 @@ class Stage:
 
 @dataclass(frozen=True)
 class Plan:
-    """A job with its stages, up to the one that stops it."""
+    """A job with its stages, up to the one that stops it.
+
+    `piece` is what is said of the piece as it lies there, where no stage came so far that it was asked.
+    """
 
     job: Job
     assumed: str
     situation: Situation
     stages: tuple[Stage, ...]
+    piece: Mapping[str, Any] | None = None
+
+    @property
+    def answers(self) -> list[Mapping[str, Any]]:
+        """What was answered for the stages, or for the piece alone."""
+        found = [stage.answer for stage in self.stages if stage.answer is not None]
+        return found or ([self.piece] if self.piece is not None else [])
 
     @property
     def stopped(self) -> Stage | None:

@@ -16,6 +16,7 @@ from advisor.planning.jobs import Template, grips, which_job
 from advisor.planning.progress import SEATED, begun
 from advisor.planning.stage import InHand, Plan, Stage, looked_back
 from advisor.planning.standing import stages_of
+from advisor.reckoning.holds.methods import SPURS
 from advisor.situation import settle
 
 PARTS = ("holding", "speed", "thrust", "centers", "tool")
@@ -109,10 +110,10 @@ class _Walk:
 
 
 def _drive(stage: Stage) -> Drive | None:
-    """The drive center as the answer took it: it stays in its holes from stage to stage."""
+    """A drive with spurs as the answer took it: it stays in its holes from stage to stage. None for any other."""
     assert stage.answer is not None
     found = stage.answer["centers"].get("drive")
-    if found is None:
+    if found is None or stage.method not in SPURS:
         return None
     names = ("teeth", "outer_diameter", "inner_diameter", "face_angle", "back_angle")
     values = {name: found.get(f"{name}_mm", found.get(f"{name}_deg", found.get(name))) for name in names}
@@ -130,4 +131,5 @@ def walk(case: Case, engine: Fires | None = None, changes: bool = True) -> Plan:
     engine = engine if engine is not None else default_engine()
     work = InHand(situation, choice.job, ahead, engine, begun(situation, behind))
     stages = looked_back(tuple(_Walk(work, changes).stages()))
-    return Plan(choice.job, choice.assumed, situation, stages)
+    asked = any(stage.answer is not None for stage in stages)
+    return Plan(choice.job, choice.assumed, situation, stages, None if asked else answer_for(case, (), engine, changes))

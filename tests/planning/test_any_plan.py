@@ -7,15 +7,18 @@ from typing import get_args
 
 import pytest
 
+from advisor.advice.whole import answer_for
 from advisor.models import words
 from advisor.planning import JobUnclear, walk
 from advisor.planning.answer import compose
 from advisor.planning.faults import does_not_fit
 from advisor.reading import InputFault, read_case, read_text, write_case
 from advisor.report.plan import plan_lines
+from advisor.rulebook import Effect, load_book
 from tests.conftest import SEED, scale
 from tests.planning.bench import SCHEMA
 
+HARD = {rule.name for rule in load_book() if rule.hard and rule.effect is Effect.DO_NOT_MOUNT}
 STUFF = ["sugar maple", "white ash", "acrylic", "unknown", "alabaster", "lignum vitae", "balsa", "cocobolo", "steel"]
 MAYBE = {
     "work.form": (0.8, get_args(words.Form)),
@@ -23,7 +26,7 @@ MAYBE = {
     "work.state": (0.7, get_args(words.State)),
     "work.purpose": (0.8, get_args(words.Purpose)),
     "work.moisture": (0.5, ("green", "12%", "wet", "frozen", "20%")),
-    "work.condition": (0.2, ("[check]", "[spalted, live-edge]", "[through-crack]", "[knot]")),
+    "work.condition": (0.2, ("[check]", "[spalted, live-edge]", "[through-crack]", "[knot]", "[treated]")),
     "work.marks_allowed": (0.2, get_args(words.MarksAllowed)),
     "work.mass": (0.1, ("2 kg",)),
     "work.floor": (0.2, ("6 mm", "3 mm")),
@@ -68,6 +71,8 @@ def test_any_case_ends_in_a_plan_or_a_named_stop_or_a_clear_word() -> None:
             continue
         answer = compose(plan)
         SCHEMA.validate(answer)
+        refused = HARD & set(answer_for(plan.situation.case, (), changes=False)["fired"])
+        assert not refused or answer["verdict"] == "do-not-mount", (refused, case_words)
         assert list(plan_lines(answer, "any", "inch")), case_words
         for stage in plan.stages:
             if stage.answer is not None and stage.case is not None:

@@ -107,6 +107,12 @@ def test_the_drive_stays_in_its_holes_from_stage_to_stage() -> None:
     assert len(set(drives.values())) == 1
 
 
+def test_a_cup_has_no_holes_to_stay_in() -> None:
+    text = "SPINDLE; work.form=round; work.state=round; work.diameter=40mm; hold.kit=[cup-drive]; cut.force=5N"
+    cases = [found.case for found in plan_of(text).stages if found.method]
+    assert [case.hold.drive for case in cases if case] == [None, None]
+
+
 def test_the_tail_is_away_where_the_cut_leaves_it_no_room() -> None:
     assert stage("BOWL", "rough")["holding"][0]["tail"] == "up"
     for name in ("hollow", "finish"):

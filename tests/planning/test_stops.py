@@ -72,3 +72,21 @@ def test_holds_that_were_passed_over_say_why() -> None:
     passed = answer_of(text)["stages"][-1]["passed_over"]
     assert {entry["fault"] for entry in passed} == {"grip-turned-away"}
     assert len(passed) == len(plan_of(text).stages[-1].judged)
+
+
+TREATED = "SPINDLE; hold.kit=; machine.tailstock=no; work.condition=[treated]"
+
+
+def test_a_refusal_of_the_piece_itself_stands_before_the_hold_it_lacks() -> None:
+    found = answer_of(TREATED)
+    assert stopped(TREATED) == ("rough", "no-safe-hold")
+    assert found["stages"][0]["verdict"] == "ask-first"
+    assert found["verdict"] == "do-not-mount"
+    assert found["reasons"][0]["rule"] == "treated-wood"
+    assert found["reasons"][-1]["rule"] == "no-safe-hold"
+    assert "treated-wood" in found["fired"]
+
+
+def test_the_usual_cautions_are_given_even_when_nothing_can_be_turned() -> None:
+    for text, *_ in STOPS:
+        assert any("Spectacles under a face shield" in entry["text"] for entry in answer_of(text)["cautions"]), text
