@@ -27,6 +27,7 @@ MOUNT_VERDICT = {
     Effect.ASK_FIRST: "ask-first",
     Effect.DO_NOT_MOUNT: "do-not-mount",
 }
+NEXT_TRIED = 3  # holds tried in place of a first one that no thrust is safe for
 AGAINST_A_HOLD = (Effect.REFUSE, Effect.NOT_ADVISED, Effect.COULD_NOT_CHECK)
 
 
@@ -116,16 +117,8 @@ def _facts(
     return found
 
 
-def advise(case: Case, engine: Fires | None = None) -> Advice:
-    """Settle the case, judge the holds, work out thrust and speed for the hold in use, and let the rules decide.
-
-    Raises nothing of its own for a valid case; what could not be worked out is in the situation's gaps.
-    """
-    engine = engine if engine is not None else default_engine()
-    situation = settle(case)
-    judgement = judge(situation, engine)
-    chosen = implied_method(situation)
-    used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
+def _with(situation: Situation, engine: Fires, judgement: Judgement, used: JudgedHold) -> Advice:
+    """Thrust, speed and everything decided for one hold in use."""
     thrust = _thrust_of(situation, used)
     rate = speed(situation, used.method, used.figures.tail_up, holds.hold_speed(situation, used.method), thrust)
     would = _would_do(situation, engine, judgement)
@@ -139,3 +132,29 @@ def advise(case: Case, engine: Fires | None = None) -> Advice:
     return Advice(
         situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict, one_thing
     )
+
+
+def _next_that_runs(first: Advice, engine: Fires) -> Advice:
+    """Where no thrust is safe for the hold that comes first and nobody chose it: the next accepted one that has one."""
+    judgement = first.judgement
+    others = [hold for hold in judgement.holds[1:] if hold.accepted][:NEXT_TRIED]
+    for other in others:
+        ranked = (other, *(hold for hold in judgement.holds if hold is not other))
+        tried = _with(first.situation, engine, judgement._replace(holds=ranked), other)
+        if tried.window != "empty":
+            return tried
+    return first
+
+
+def advise(case: Case, engine: Fires | None = None) -> Advice:
+    """Settle the case, judge the holds, work out thrust and speed for the hold in use, and let the rules decide.
+
+    Raises nothing of its own for a valid case; what could not be worked out is in the situation's gaps.
+    """
+    engine = engine if engine is not None else default_engine()
+    situation = settle(case)
+    judgement = judge(situation, engine)
+    chosen = implied_method(situation)
+    used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
+    found = _with(situation, engine, judgement, used)
+    return _next_that_runs(found, engine) if chosen is None and found.window == "empty" else found

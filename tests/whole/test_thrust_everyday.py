@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from tests.rules.bench import LATHE, PERSON
-from tests.whole.answers import answer
+from tests.whole.answers import answer, of
 
 WOODS = ("sugar maple", "white oak", "black walnut", "ponderosa pine", "American beech")
 SIZES = (1.0, 1.5, 2.0, 3.0, 4.0)
@@ -116,3 +116,14 @@ def test_a_bowl_blank_between_spurs_and_tail_finds_a_window(wood: str, tail: str
 def test_a_wider_cup_of_work_asks_for_more_thrust() -> None:
     sets = [window("sugar maple", inches, "toothed-ring-drive", "shaping")["thrust"]["set_n"] for inches in SIZES]
     assert sets == sorted(sets)
+
+
+@pytest.mark.parametrize("wood", ["sugar maple", "white oak", "ponderosa pine"])
+@pytest.mark.parametrize("size", ["0.5in", "0.75in"])
+def test_where_nobody_chose_the_hold_it_is_one_that_a_thrust_can_be_set_for(wood: str, size: str) -> None:
+    """A thin square is not left on a ring that no thrust turns in it (common practice, no source)."""
+    found = of(f"SPINDLE; work.material={wood}; work.diameter={size}; work.length=8in")
+    assert found["thrust"]["window"] in ("open", "narrow", "not-used")
+    assert found["holding"][0]["verdict"] in ("suits", "with-care")
+    chosen = of(f"SPINDLE; work.material={wood}; work.diameter={size}; work.length=8in; hold.method=toothed-ring-drive")
+    assert chosen["thrust"]["window"] == "empty"
