@@ -143,6 +143,21 @@ def _assumed(plan: Plan, answers: Sequence[Mapping[str, Any]]) -> list[dict[str,
     return [*own, *_together(answers, "assumed", "field")]
 
 
+def _gaps(plan: Plan) -> list[dict[str, Any]]:
+    """What no stage can know of itself: thrust on a piece turned about goes through its hollow."""
+    pressed = [
+        stage.template.name
+        for stage in plan.stages
+        if stage.answer is not None and stage.template.grips == "rim" and stage.answer["thrust"]["window"] != "not-used"
+    ]
+    if not pressed:
+        return []
+    missing = (
+        f"no model for wall and floor under the tail center ({', '.join(pressed)}): feel for it, with the least thrust"
+    )
+    return [{"what": "thrust on a hollow piece", "missing": missing}]
+
+
 def compose(plan: Plan) -> dict[str, Any]:
     """The answer of the interface with its stages; the verdict is the worst of theirs."""
     answers = plan.answers
@@ -159,7 +174,7 @@ def compose(plan: Plan) -> dict[str, Any]:
         "notes": list(dict.fromkeys(note for found in answers for note in found["notes"])),
         "fired": list(dict.fromkeys(rule for found in answers for rule in found["fired"])),
         "assumed": _assumed(plan, answers),
-        "could_not_check": _together(answers, "could_not_check", "what"),
+        "could_not_check": [*_gaps(plan), *_together(answers, "could_not_check", "what")],
     }
     stop = _stop(plan)
     return answer if stop is None else {**answer, "stopped": stop}

@@ -90,4 +90,6 @@ def test_holds_that_were_passed_over_are_told_when_nothing_else_is_left() -> Non
 
 def test_an_assumed_job_is_told() -> None:
     assert "work.purpose = tube" in text_of("PEN; work.purpose=")
-    assert "Could not be checked" in text_of("BOWL")
+    told = " ".join(text_of("BOWL").split("Could not be checked")[1].split())
+    assert "thrust on a hollow piece: no model for wall and floor under the tail center (clear the foot)" in told
+    assert "hollow piece" not in text_of("SPINDLE")
