@@ -80,11 +80,11 @@ def _sheet(task: Mapping[str, Any]) -> dict[str, Any]:
 
     found, case = _answer(task), _read(task)
     from advisor.report.sheet.compose import page_of
-    from advisor.report.sheet.write import content_of, made
+    from advisor.report.sheet.write import content_of, day_of_making
 
-    now = made(os.environ, date.today())
-    page = page_of(case, found["answer"], found["title"], found["units"], now.date)
-    content = content_of(task["ending"], [page], now.seconds)
+    made = day_of_making(os.environ, date.today())
+    page = page_of(case, found["answer"], found["title"], found["units"], made.isoformat())
+    content = content_of(task["ending"], [page], made)
     return {"base64": b64encode(content if isinstance(content, bytes) else content.encode()).decode()}
 
 
