@@ -1,4 +1,4 @@
-"""One name in plain words: a rule, a figure, a method, a material or a wood."""
+"""One name in plain words: a rule, a figure, a method, a material, a wood, or why a plan stops."""
 
 from __future__ import annotations
 
@@ -82,17 +82,24 @@ def _dust(name: str) -> str | None:
     return "\n".join([f"What is reported of the dust of {name}; a flag, never a dose", *rows])
 
 
-FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood, _dust, _page)
+def _stop(name: str) -> str | None:
+    from advisor.planning.fault_pages import fault_page
+
+    return fault_page(name)
+
+
+FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood, _dust, _page, _stop)
 
 
 def _known() -> list[str]:
     from advisor.figure import all_figures
     from advisor.models.material import list_materials
     from advisor.models.methods import all_methods
+    from advisor.planning.fault_pages import fault_names
     from advisor.rulebook import load_book
 
     names = [rule.name for rule in load_book().rules] + list(all_figures()) + [entry.id for entry in all_methods()]
-    return [*names, *PAGES, *(entry["name"] for entry in list_materials())]
+    return [*names, *PAGES, *fault_names(), *(entry["name"] for entry in list_materials())]
 
 
 def explain(name: str) -> tuple[str, str]:

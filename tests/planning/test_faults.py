@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
 
+from advisor.planning.fault_pages import fault_names, fault_page
 from advisor.planning.faults import removed_too_early, turned_away
 from advisor.planning.jobs import Template, grips, jobs
 from advisor.planning.progress import Progress
 from advisor.planning.stage import Stage, looked_back
+from advisor.report.explain import explain
+from tests.house.tree import ROOT
 from tests.planning.bench import plan_of
 
 BOWL = {stage.name: stage for stage in jobs()["bowl"].stages}
@@ -100,3 +104,17 @@ def test_a_green_job_has_one_pause_and_a_dry_one_none(job: str) -> None:
 def test_what_the_ends_give_up_to_holds_is_counted_once() -> None:
     kit = "hold.kit=[screw-chuck, jaws-on-tenon, jam-chuck]"
     assert plan_of(f"BOWL; work.length=60mm; work.finished_length=45mm; {kit}").stopped is None
+
+
+def test_every_reason_to_stop_has_a_page() -> None:
+    source = " ".join(
+        (ROOT / "advisor" / "planning" / name).read_text(encoding="utf-8") for name in ("faults.py", "choose.py")
+    )
+    named = set(re.findall(r'(?:Fault\(\s*|NO_SAFE_HOLD = )"([a-z-]+)"', source))
+    assert named == set(fault_names())
+    for name in named:
+        told, page = explain(name)
+        assert told == name
+        assert page.startswith(f"{name} (stops a plan)\n")
+        assert "What to do\n    " in page
+    assert fault_page("too-long") is None
