@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from advisor.engine import Fact
-from advisor.facts import NEWTONS_PER_POUND, Value, family, flag, known
+from advisor.facts import NEWTONS_PER_POUND, Value, family, flag, known, turns, two_figures
 from advisor.physics.tail import handwheel_torque
 from advisor.reckoning import ends
 from advisor.reckoning.center_fit import DriveFit, TailFit, drive_fit, tail_fit
@@ -28,22 +28,15 @@ def share(part: float | None, whole: float | None) -> float | None:
     return part / whole
 
 
-def _two_figures(value: float, up: bool) -> float:
-    if value <= 0:
-        return 0.0
-    step = 10.0 ** (math.floor(math.log10(value)) - 1)
-    return (math.ceil(value / step - 1e-9) if up else math.floor(value / step + 1e-9)) * step
-
-
 def force(value: float, up: bool, most: float = math.inf) -> str:
     """A force in newtons and pounds to two figures: a requirement up, a limit down; rounded past no limit it keeps."""
     if not math.isfinite(value):
         return "no thrust at all"
     told = []
     for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
-        figure = _two_figures(value / unit, up)
+        figure = two_figures(value / unit, up)
         if value <= most < math.inf:
-            figure = min(figure, _two_figures(most / unit, False))
+            figure = min(figure, two_figures(most / unit, False))
         told.append(f"{figure:.0f} {word}")
     return f"{told[0]} ({told[1]})"
 
@@ -138,7 +131,7 @@ def _wheel_words(situation: Situation, window: Thrust) -> dict[str, str]:
     slack = HANDWHEEL_EFFICIENCY.low / HANDWHEEL_EFFICIENCY.high
     words = {
         "wheel_torque": turning(window.handwheel or 0.0),
-        "wheel_most": turning(_two_figures(most, False)),
+        "wheel_most": turning(two_figures(most, False)),
         "wheel_least": force(slack * window.allowed.value, False),
         "feel": turning(feel),
     }
@@ -223,8 +216,8 @@ def tail(situation: Situation, window: Thrust, fit: TailFit) -> Fact:
         "opening": f"{fit.opening:.0%}",
         "allowed": force(window.allowed.value, False),
         "cup_allowed": force(cup.allowed, False),
-        "heat": f"{fit.heat or 0:.0f} W",
+        "heat": f"{two_figures(fit.heat or 0, True):.0f} W",
         "cap": f"{cap:.0f} W",
-        "rpm": f"{window.rpm:.0f} rpm",
+        "rpm": turns(window.rpm, up=True),
     }
     return Fact("tail", known(values), words)

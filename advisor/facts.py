@@ -35,6 +35,31 @@ def _share(part: float | None, whole: float | None) -> float | None:
     return None if part is None or not whole else part / whole
 
 
+def two_figures(value: float, up: bool) -> float:
+    """A number to two figures: a requirement up, a limit down."""
+    if value <= 0:
+        return 0.0
+    step = 10.0 ** (math.floor(math.log10(value)) - 1)
+    return (math.ceil(value / step - 1e-9) if up else math.floor(value / step + 1e-9)) * step
+
+
+def turns(value: float, up: bool = False) -> str:
+    """A speed to two figures, a limit unless said otherwise."""
+    return f"{two_figures(value, up):.0f} rpm"
+
+
+def newtons(value: float, down: bool = False) -> str:
+    """A force as two people would say it, to two figures; a limit down."""
+    if not math.isfinite(value):
+        return "no thrust at all"
+    told = []
+    for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
+        step = 10.0 ** max(math.floor(math.log10(value / unit)) - 1, 0) if value > 0 else 1.0
+        steps = value / unit / step
+        told.append(f"{(math.floor(steps + 1e-9) if down else round(steps)) * step:.0f} {word}")
+    return f"{told[0]} ({told[1]})"
+
+
 def family(situation: Situation) -> str:
     """wood, the family of another material, or unknown."""
     if situation.wood is not None:
@@ -108,10 +133,10 @@ def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
         "mass": f"{body.mass:.0f} kg ({body.mass * POUNDS_PER_KG:.0f} lb)",
         "low": f"{speed.minimum or 0:.0f} rpm",
         "top": f"{top or 0:.0f} rpm",
-        "ceiling": f"{ceiling:.0f} rpm",
-        "start": f"{speed.wished_start:.0f} rpm",
+        "ceiling": turns(ceiling),
+        "start": turns(speed.wished_start),
         "governed_by": speed.ceiling.name,
-        "safe_top": f"{9000 / inches:.0f} rpm",
+        "safe_top": turns(9000 / inches),
         "bed": f"{machine_.between_centers or 0:.0f} mm",
         "length": f"{body.length:.0f} mm",
         "swing": f"{machine_.swing or 0:.0f} mm",
@@ -178,22 +203,10 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
     return Fact("hold", {**values, **known(extra)}, {"light": light})
 
 
-def newtons(value: float, down: bool = False) -> str:
-    """A force as two people would say it, to two figures; a limit down."""
-    if not math.isfinite(value):
-        return "no thrust at all"
-    told = []
-    for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
-        step = 10.0 ** max(math.floor(math.log10(value / unit)) - 1, 0) if value > 0 else 1.0
-        steps = value / unit / step
-        told.append(f"{(math.floor(steps + 1e-9) if down else round(steps)) * step:.0f} {word}")
-    return f"{told[0]} ({told[1]})"
-
-
 def speed_fact(situation: Situation, speed: Speed) -> Fact:
     """Ceiling, start and what they carry."""
     wanted, body = situation.case.cut.wanted_rpm, situation.body
-    weight = balance_of(situation, speed.ceiling.value)
+    weight = balance_of(situation, speed.balanced)
     fixing = weight.weight
     whip = None if speed.whips is None else speed.whips[1] / WHIRL_PASSED
     values: dict[str, Value | None] = {
@@ -215,14 +228,14 @@ def speed_fact(situation: Situation, speed: Speed) -> Fact:
     words = {
         **_fixing_words(fixing),
         "moves": "; ".join(words_of(move) for move in weight.moves),
-        "whip_from": f"{speed.whips[0] if speed.whips else 0:.0f} rpm",
-        "whip_to": f"{speed.whips[1] if speed.whips else 0:.0f} rpm",
+        "whip_from": turns(speed.whips[0] if speed.whips else 0),
+        "whip_to": turns(speed.whips[1] if speed.whips else 0, up=True),
         "set": f"{situation.case.machine.rpm_set or 0:.0f} rpm",
-        "ceiling": f"{speed.ceiling.value:.0f} rpm",
-        "start": f"{speed.start:.0f} rpm",
+        "ceiling": turns(speed.ceiling.value),
+        "start": turns(speed.start),
         "why": speed.ceiling.why,
         "wanted": f"{wanted or 0:.0f} rpm",
-        "energy": f"{speed.energy:.0f} J",
+        "energy": f"{two_figures(speed.energy, True):.0f} J",
     }
     return Fact("speed", known(values), words)
 
@@ -232,9 +245,9 @@ def _fixing_words(weight: Counterweight | None) -> dict[str, str]:
     if weight is None:
         return {}
     return {
-        "weight": f"{weight.grams:.0f} g",
+        "weight": f"{float(f'{weight.grams:.2g}'):g} g",
         "weight_radius": f"{weight.radius:.0f} mm",
-        "weight_rpm": f"{weight.rpm:.0f} rpm",
+        "weight_rpm": turns(weight.rpm, up=True),
         "weight_hold": newtons(weight.must_hold),
         "bolts": str(weight.bolts),
     }

@@ -142,7 +142,7 @@ def speed_part(advice: Advice, rungs: Iterable[Rung], changes: list[str]) -> dic
         "energy_j": rate.energy,
         "rim_m_per_s": rate.rim_speed,
         "ladder": [_rung(rung) for rung in rungs],
-        "balance": balance_part(balance_of(advice.situation, rate.ceiling.value)),
+        "balance": balance_part(balance_of(advice.situation, rate.balanced)),
         "would_change": changes,
     }
     if rate.runner_up is not None:

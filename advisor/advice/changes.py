@@ -176,7 +176,8 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
             thinnest=min(body.thinnest, value),
             mass=body.mass * share**2,
         )
-        return f"sawn down to {value:.0f} mm across", situation._replace(body=cut)
+        across = f"{value:.0f} mm ({value / 25.4:.1f} in)"
+        return f"sawn down to {across} across", situation._replace(body=cut)
 
     def steady(_: float) -> tuple[str, Situation]:
         supported = changed(case, "hold.steady.position", body.length / 2)
@@ -191,6 +192,12 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
     yield "diameter", diameter, body.diameter, body.diameter / 2
     if situation.case.hold.steady is None and body.length > 4 * body.diameter:
         yield "steady", steady, 0.0, 1.0
+
+
+def _as_said(value: float, down: bool, strongest: float) -> float:
+    """A value as a person is told it, to two figures toward the stronger change, and never past the strongest."""
+    told = fact_of.two_figures(value, up=not down)
+    return max(told, strongest) if down else min(told, strongest)
 
 
 def speed_changes(advice: Advice) -> list[str]:
@@ -211,13 +218,14 @@ def speed_changes(advice: Advice) -> list[str]:
             middle = (low + high) / 2
             reaches = ceiling_of(change(middle)[1], advice.used.method)[0] >= goal
             low, high = (low, middle) if reaches else (middle, high)
+        high = _as_said(high, strong < mild, strong)
         words, situation = change(high)
         reached = ceiling_of(situation, advice.used.method)[0]
         if name == "counterweight":
             radius = COUNTERWEIGHT_SHARE * advice.situation.body.diameter
             pull = unbalance_force(mass=high / 1000, offset=radius, rpm=reached)
             words += f", its fixing good for {fact_of.newtons(FIXING_DIVISOR * pull)}"
-        found.append(f"{words}: ceiling {reached:.0f} rpm")
+        found.append(f"{words}: ceiling {fact_of.turns(reached)}")
     if target is not None and not found:
         return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or slower"]
     return found

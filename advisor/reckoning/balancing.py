@@ -21,8 +21,9 @@ MARKING_MM = 0.5  # how truly a new center is pricked by hand; memory
 class Move(NamedTuple):
     """New center at one end ("near", "far" or "both"): how far in mm, toward what.
 
-    `direction` is the angle in degrees from the first radius mark, None where no radii were measured; `remains` the
-    offset in mm left afterwards; `swing` the swept diameter in mm about the new center, None where it is not known.
+    `toward` names the measured radius it lies nearest to, `direction` is the angle in degrees from the first one, None
+    where no radii were measured; `remains` the offset in mm left afterwards; `swing` the swept diameter in mm about the
+    new center, None where it is not known.
     """
 
     end: str
@@ -34,7 +35,10 @@ class Move(NamedTuple):
 
 
 class Counterweight(NamedTuple):
-    """Weight in g at `radius` mm, opposite the heavy side; its pull in N at `rpm`, and what its fixing must hold."""
+    """Weight in g at `radius` mm, opposite the heavy side; its pull in N at `rpm`, and what its fixing must hold.
+
+    `rpm` is as fast as the piece may run with it, not only as fast as it may without.
+    """
 
     grams: float
     radius: float
@@ -75,7 +79,9 @@ def _moves_by_radii(situation: Situation) -> tuple[Move, ...]:
         distance = math.hypot(x, y)
         direction = math.degrees(math.atan2(y, x)) % 360
         remains = MARKING_MM + uneven + (radii_factor(radii, traits) - 1) * distance
-        toward = f"toward {direction:.0f}° from the first radius mark"
+        mark = round(direction / 360 * len(radii)) % len(radii) + 1
+        on = f"{direction:.0f}° on from the first, the way they were measured"
+        toward = f"toward radius {mark} of {len(radii)} ({on})"
         found.append(Move(name, distance, direction, toward, remains, _about(radii, (x, y))))
     return tuple(found)
 
@@ -136,6 +142,6 @@ def balance_of(situation: Situation, rpm: float) -> Balance:
 
 def words_of(move: Move) -> str:
     """One move as a person reads it."""
-    where = {"both": "at both ends", "near": "at the end of the first list", "far": "at the far end"}[move.end]
-    swing = f"; it then sweeps {move.swing:.0f} mm" if move.swing is not None else ""
+    where = {"both": "at both ends", "near": "at the end of work.radii", "far": "at the far end"}[move.end]
+    swing = f"; it then sweeps {math.ceil(move.swing):.0f} mm" if move.swing is not None else ""
     return f"{where} {move.distance:.1f} mm {move.toward}: about {move.remains:.1f} mm stays{swing}"

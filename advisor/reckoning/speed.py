@@ -21,6 +21,7 @@ START_ROOT = 1800.0
 SANDING_START_BAND = 2000.0
 INTERRUPTED_BAND = 4000.0
 NOT_TRUE_BAND = 6000.0
+FROM_UNBALANCE = ("walking", "hold")
 
 
 class Speed(NamedTuple):
@@ -42,6 +43,12 @@ class Speed(NamedTuple):
     whips: tuple[float, float] | None
     walks: float | None
     assumed: tuple[Assumption, ...]
+
+    @property
+    def balanced(self) -> float:
+        """The ceiling in rpm that a piece has once a weight balances it: what the weight must stand."""
+        found = [limit.value for limit in self.limits if limit.name not in FROM_UNBALANCE]
+        return min(found, default=self.ceiling.value)
 
 
 def _present(*limits: Limit | None) -> list[Limit]:
