@@ -10,7 +10,7 @@ from typing import Any
 from advisor.models.case import Case
 from advisor.report.output import OutputFault, ending_of, write_whole
 from advisor.report.sheet.compose import page_of
-from advisor.report.sheet.write import made, sheet_ending, write_sheet
+from advisor.report.sheet.write import day_of_making, sheet_ending, write_sheet
 
 __all__ = ["OutputFault", "check_chart", "check_sheet", "write_answer", "write_chart", "write_plan"]
 
@@ -24,9 +24,9 @@ def write_answer(case: Case, parts: Sequence[str], name: str, units: str, path: 
     """The sheet of one case; gives the answer it shows."""
     from advisor.advice.whole import answer_for
 
-    now = made(os.environ, date.today())
+    made = day_of_making(os.environ, date.today())
     answer = answer_for(case, parts)
-    write_sheet([page_of(case, answer, name, units, now.date)], path, now.seconds)
+    write_sheet([page_of(case, answer, name, units, made.isoformat())], path, made)
     return answer
 
 
@@ -36,13 +36,13 @@ def write_plan(case: Case, _parts: Sequence[str], name: str, units: str, path: s
     from advisor.planning.answer import compose
     from advisor.report.sheet.stages import stage_pages
 
-    now = made(os.environ, date.today())
+    made = day_of_making(os.environ, date.today())
     try:
         plan = walk(case)
     except JobUnclear as fault:
         raise OutputFault(str(fault)) from None
     answer = compose(plan)
-    write_sheet(stage_pages(plan, answer, name, units, now.date), path, now.seconds)
+    write_sheet(stage_pages(plan, answer, name, units, made.isoformat()), path, made)
     return answer
 
 

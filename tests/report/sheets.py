@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import re
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -25,7 +26,7 @@ CASES = {
     "platter": "platter-in-recess.toml",
     "no window": "thin-beech-no-window.toml",
 }
-WHEN = 1_790_000_000
+WHEN = date(2026, 9, 21)
 
 
 def case_of(name: str, *words: str) -> Case:

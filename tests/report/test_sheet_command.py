@@ -16,7 +16,7 @@ from pypdf import PdfReader
 
 from advisor.cli import main
 from advisor.report.output import OutputFault
-from advisor.report.sheet.write import made
+from advisor.report.sheet.write import day_of_making
 from tests.report.sheets import ROOT, pdf_text
 
 CASE = str(ROOT / "cases" / "maple-spindle.yaml")
@@ -153,9 +153,9 @@ def test_a_job_nobody_knows_is_an_error(tmp_path: Path) -> None:
 @pytest.mark.parametrize("text", ["soon", "-1", "1.5", "9" * 30, "١"])
 def test_a_date_that_is_none_is_refused(text: str) -> None:
     with pytest.raises(OutputFault, match="whole seconds since 1970"):
-        made({"SOURCE_DATE_EPOCH": text}, date(2026, 1, 2))
+        day_of_making({"SOURCE_DATE_EPOCH": text}, date(2026, 1, 2))
 
 
 def test_the_date_is_today_unless_it_is_fixed() -> None:
-    assert made({}, date(2026, 1, 2)).date == "2026-01-02"
-    assert made({"SOURCE_DATE_EPOCH": "86400"}, date(2026, 1, 2)) == ("1970-01-02", 86400)
+    assert day_of_making({}, date(2026, 1, 2)) == date(2026, 1, 2)
+    assert day_of_making({"SOURCE_DATE_EPOCH": "86400"}, date(2026, 1, 2)) == date(1970, 1, 2)

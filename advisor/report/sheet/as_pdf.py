@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
+from datetime import date
 from functools import cache
 from importlib.resources import files
 from typing import Any
@@ -24,13 +25,14 @@ def _template() -> bytes:
     return files("advisor.report.sheet").joinpath("sheet.typ").read_bytes()
 
 
-def sheet_pdf(pages: Sequence[Laid], seconds: int) -> bytes:
-    """The file as bytes; `seconds` since 1970 is the time it says it was made at."""
+def sheet_pdf(pages: Sequence[Laid], made: date) -> bytes:
+    """The file as bytes; `made` is the day it says it was made on."""
     import typst
 
     data = json.dumps(
         {
             "title": "; ".join(laid.page.name for laid in pages),
+            "made": [made.year, made.month, made.day],
             "paper": PAGES[pages[0].page.units],
             "fonts": OWN,
             "pages": [_page(laid) for laid in pages],
@@ -41,17 +43,16 @@ def sheet_pdf(pages: Sequence[Laid], seconds: int) -> bytes:
         "format": "pdf",
         "sys_inputs": {"data": data},
         "ignore_system_fonts": not _foreign(data),
-        "timestamp": seconds,
     }
     try:
-        made = typst.compile(_template(), pdf_standards=["ua-1"], **options)
+        file = typst.compile(_template(), pdf_standards=["ua-1"], **options)
     except typst.TypstError as fault:
         if "could not be displayed" not in str(fault):
             raise
         # a sign that no font here has: an empty box in its place, and no promise that everything can be read aloud
-        made = typst.compile(_template(), **options)
-    assert isinstance(made, bytes)
-    return made
+        file = typst.compile(_template(), **options)
+    assert isinstance(file, bytes)
+    return file
 
 
 def _foreign(text: str) -> bool:

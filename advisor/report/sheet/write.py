@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime, timezone
-from typing import NamedTuple
 
 from advisor.report.output import OutputFault, ending_of, write_whole
 from advisor.report.sheet.flow import lay_out
@@ -14,21 +13,14 @@ ENDINGS = (".html", ".pdf", ".svg")
 LATEST = 253402300799  # the last second of the year 9999
 
 
-class Made(NamedTuple):
-    """When a sheet is made: the date that is printed, and its time in seconds since 1970."""
-
-    date: str
-    seconds: int
-
-
-def made(environment: Mapping[str, str], today: date) -> Made:
+def day_of_making(environment: Mapping[str, str], today: date) -> date:
     """The day of making, or that of SOURCE_DATE_EPOCH so that the same sheet comes out twice."""
     fixed = environment.get("SOURCE_DATE_EPOCH")
     if not fixed:
-        return Made(today.isoformat(), int(datetime(*today.timetuple()[:3], tzinfo=timezone.utc).timestamp()))
+        return today
     if not (fixed.isascii() and fixed.isdigit()) or int(fixed[:20]) > LATEST:
         raise OutputFault(f"SOURCE_DATE_EPOCH is {fixed[:40]!r}; whole seconds since 1970 are accepted")
-    return Made(datetime.fromtimestamp(int(fixed), tz=timezone.utc).date().isoformat(), int(fixed))
+    return datetime.fromtimestamp(int(fixed), tz=timezone.utc).date()
 
 
 def sheet_ending(path: str | None) -> str:
@@ -36,18 +28,18 @@ def sheet_ending(path: str | None) -> str:
     return ending_of(path, ENDINGS, "sheet")
 
 
-def write_sheet(pages: Sequence[Page], path: str, seconds: int) -> None:
+def write_sheet(pages: Sequence[Page], path: str, made: date) -> None:
     """Write the pages. Raises OutputFault where that cannot be done; then nothing is changed."""
-    write_whole(path, content_of(sheet_ending(path), pages, seconds))
+    write_whole(path, content_of(sheet_ending(path), pages, made))
 
 
-def content_of(ending: str, pages: Sequence[Page], seconds: int) -> str | bytes:
+def content_of(ending: str, pages: Sequence[Page], made: date) -> str | bytes:
     """The whole file of that ending."""
     laid = [lay_out(page) for page in pages]
     if ending == ".pdf":
         from advisor.report.sheet.as_pdf import sheet_pdf
 
-        return sheet_pdf(laid, seconds)
+        return sheet_pdf(laid, made)
     if ending == ".svg":
         from advisor.report.sheet.as_svg import sheet_svg
 
