@@ -117,11 +117,11 @@ def _facts(
     return found
 
 
-def _with(situation: Situation, engine: Fires, judgement: Judgement, used: JudgedHold) -> Advice:
+def _with(situation: Situation, engine: Fires, judgement: Judgement, used: JudgedHold, beyond: bool) -> Advice:
     """Thrust, speed and everything decided for one hold in use."""
     thrust = _thrust_of(situation, used)
     rate = speed(situation, used.method, used.figures.tail_up, holds.hold_speed(situation, used.method), thrust)
-    would = _would_do(situation, engine, judgement)
+    would = _would_do(situation, engine, judgement) if beyond else None
     facts = _facts(situation, judgement, used, thrust, rate, would)
     rulings = tuple(engine.run(facts))
     verdict = verdicts.worst(
@@ -129,26 +129,26 @@ def _with(situation: Situation, engine: Fires, judgement: Judgement, used: Judge
         (MOUNT_VERDICT[ruling.rule.effect] for ruling in rulings if ruling.rule.effect in MOUNT_VERDICT),
     )
     one_thing = would[0] if would is not None else None
-    return Advice(
-        situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict, one_thing
-    )
+    return Advice(situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict, one_thing)
 
 
-def _next_that_runs(first: Advice, engine: Fires) -> Advice:
+def _next_that_runs(first: Advice, engine: Fires, beyond: bool) -> Advice:
     """Where no thrust is safe for the hold that comes first and nobody chose it: the next accepted one that has one."""
     judgement = first.judgement
     others = [hold for hold in judgement.holds[1:] if hold.accepted][:NEXT_TRIED]
     for other in others:
         ranked = (other, *(hold for hold in judgement.holds if hold is not other))
-        tried = _with(first.situation, engine, judgement._replace(holds=ranked), other)
+        tried = _with(first.situation, engine, judgement._replace(holds=ranked), other, beyond)
         if tried.window != "empty":
             return tried
     return first
 
 
-def advise(case: Case, engine: Fires | None = None) -> Advice:
+def advise(case: Case, engine: Fires | None = None, *, beyond: bool = True) -> Advice:
     """Settle the case, judge the holds, work out thrust and speed for the hold in use, and let the rules decide.
 
+    Without `beyond` nothing outside the kit is looked for, and the texts that name it cannot be filled: no verdict
+    depends on it, and it takes longer than all the rest.
     Raises nothing of its own for a valid case; what could not be worked out is in the situation's gaps.
     """
     engine = engine if engine is not None else default_engine()
@@ -156,5 +156,5 @@ def advise(case: Case, engine: Fires | None = None) -> Advice:
     judgement = judge(situation, engine)
     chosen = implied_method(situation)
     used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
-    found = _with(situation, engine, judgement, used)
-    return _next_that_runs(found, engine) if chosen is None and found.window == "empty" else found
+    found = _with(situation, engine, judgement, used, beyond)
+    return _next_that_runs(found, engine, beyond) if chosen is None and found.window == "empty" else found

@@ -163,7 +163,7 @@ class Dialogue:
         from advisor.advice.advise import advise
 
         with _not_now():
-            return [hold.method for hold in advise(case, self.interview.bench.engine).judgement.holds[:5]]
+            return [hold.method for hold in advise(case, self.interview.bench.engine, beyond=False).judgement.holds[:5]]
 
     def _why(self, asked: Next) -> str:
         reason = asked.reason

@@ -16,12 +16,12 @@ from advisor.reading import InputFault, read_case, read_text, write_case
 from tests.ask.persons import person
 from tests.whole.answers import answer
 
-# Few ways of holding: every trial takes a fraction of the time.
-KIT = {"hold.kit": "[spur-drive, jaws-on-tenon, faceplate-screws]"}
-SPINDLE = {
-    **KIT, "work.material": "sugar maple", "work.diameter": "76 mm", "work.length": "300 mm", "work.form": "square",
-    "work.state": "not-round", "work.purpose": "spindle", "work.grain": "along", "work.condition": "[sound]",
-    "work.moisture": "12%", "hold.method": "spur-drive", "cut.operation": "roughing", "cut.rotation": "forward",
+# One way of holding and no tailstock: every trial takes a fraction of the time.
+KIT = {"hold.kit": "[faceplate-screws]", "machine.tailstock": "no"}
+BOWL = {
+    **KIT, "work.material": "sugar maple", "work.diameter": "250 mm", "work.length": "90 mm", "work.form": "disc",
+    "work.state": "not-round", "work.purpose": "bowl", "work.grain": "across", "work.condition": "[sound]",
+    "work.moisture": "12%", "hold.method": "faceplate-screws", "cut.operation": "roughing", "cut.rotation": "forward",
     "machine.kind": "wood-lathe", "machine.mass": "150 kg", "machine.min_rpm": "100", "machine.max_rpm": "3000",
     "machine.swing": "350 mm", "machine.between_centers": "1 m", "person.extraction": "yes", "person.respirator": "P2",
 }  # fmt: skip
@@ -77,12 +77,12 @@ def test_material_and_size_come_first() -> None:
     first = talked.next()
     assert first is not None
     assert [field.name for field in first.fields] == ["work.material"]
-    talked.answer(first, given(first, SPINDLE))
+    talked.answer(first, given(first, BOWL))
     second = talked.next()
     assert second is not None
     assert [field.name for field in second.fields] == ["work.diameter", "work.length"]
     assert talked.case is None
-    talked.answer(second, given(second, SPINDLE))
+    talked.answer(second, given(second, BOWL))
     assert talked.case is not None
 
 
@@ -99,7 +99,7 @@ def test_that_holds_for_all_questions() -> None:
 
 def ask_until_nothing_matters() -> None:
     """Every reason is a real one, checked by the way of a script, and in the end no answer left is one."""
-    known = {name: text for name, text in SPINDLE.items() if not name.startswith(("machine.", "work.condition"))}
+    known = {name: text for name, text in BOWL.items() if not name.startswith(("machine.", "work.condition"))}
     talked = interview(known)
     asked = 0
     while (following := talked.next()) is not None:
@@ -112,7 +112,7 @@ def ask_until_nothing_matters() -> None:
         alone = laid(case, {reason.field: reason.value})
         if talked.bench.outcome(case) == reason.before:
             assert decides(whole(case), whole(alone)) or moves(whole(case), whole(alone))
-        talked.answer(following, given(following, SPINDLE))
+        talked.answer(following, given(following, BOWL))
     assert 2 <= asked <= 12
     case = talked.case
     assert case is not None
@@ -130,7 +130,7 @@ def ask_until_nothing_matters() -> None:
 
 @pytest.mark.usefixtures("few")
 def test_what_decides_is_asked_before_what_only_moves_the_speed() -> None:
-    known = {name: text for name, text in SPINDLE.items() if name not in ("machine.mass", "work.condition")}
+    known = {name: text for name, text in BOWL.items() if name not in ("machine.mass", "work.condition")}
     talked = interview(known)
     first = talked.next()
     assert first is not None
@@ -141,7 +141,7 @@ def test_what_decides_is_asked_before_what_only_moves_the_speed() -> None:
 
 @pytest.mark.usefixtures("few")
 def test_two_fields_that_only_together_end_it_are_both_thought_of() -> None:
-    known = {name: text for name, text in SPINDLE.items() if name != "cut.rotation"}
+    known = {name: text for name, text in BOWL.items() if name != "cut.rotation"}
     talked = interview(known)
     asked = talk(talked, {**known, "cut.rotation": "reverse", "machine.nose": "threaded"})
     assert {"cut.rotation", "machine.nose"} <= {field.name for entry in asked for field in entry.fields}
@@ -152,7 +152,7 @@ def test_two_fields_that_only_together_end_it_are_both_thought_of() -> None:
 
 @pytest.mark.usefixtures("few")
 def test_a_field_that_is_not_known_stays_assumed_and_is_not_asked_again() -> None:
-    known = {name: text for name, text in SPINDLE.items() if name != "machine.max_rpm"}
+    known = {name: text for name, text in BOWL.items() if name != "machine.max_rpm"}
     talked = interview(known)
     asked = talk(talked, known)
     names = [field.name for entry in asked for field in entry.fields]
@@ -168,19 +168,19 @@ def test_going_back_takes_the_answer_with_it() -> None:
     assert talked.back() is None
     first = talked.next()
     assert first is not None
-    talked.answer(first, given(first, SPINDLE))
+    talked.answer(first, given(first, BOWL))
     again = talked.back()
     assert again == first._replace(reason=None)
-    assert talked.said == {"hold.kit": ("spur-drive", "jaws-on-tenon", "faceplate-screws")}
+    assert talked.said == {"hold.kit": ("faceplate-screws",), "machine.tailstock": False}
     assert talked.next() == first
 
 
 def test_an_answer_that_contradicts_is_refused_and_not_kept() -> None:
-    talked = interview({**SPINDLE, "work.finished_diameter": "50 mm"})
+    talked = interview({**BOWL, "work.finished_diameter": "200 mm"})
     purpose = next(question for question in questions() if question.id == "purpose")
     asked = Next(purpose, talked.open_fields(purpose), None)
     with pytest.raises(InputFault) as fault:
-        talked.answer(asked, {"work.thinnest_diameter": 60.0})
+        talked.answer(asked, {"work.thinnest_diameter": 210.0})
     assert "work.thinnest_diameter and work.finished_diameter do not go together" in str(fault.value)
     assert talked.answers == []
 

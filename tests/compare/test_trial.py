@@ -102,3 +102,11 @@ def test_a_bench_works_each_case_out_once() -> None:
 def test_a_piece_that_is_not_mounted_has_no_speed() -> None:
     found = outcome_of(advise(read_case(str(CASES / "cracked-log.yaml"))))
     assert (found.verdict, found.start_rpm, found.ceiling_rpm, found.governed_by) == ("do-not-mount", None, 0.0, None)
+
+
+@pytest.mark.parametrize(
+    "words", ["SPINDLE", "SPINDLE; hold.kit=[vacuum]", "BOWL; hold.method=pin-chuck", "PEN; hold.kit=[jam-chuck]"]
+)
+def test_what_lies_beyond_the_kit_changes_no_outcome(words: str) -> None:
+    case = read_case(None, words_of(words))
+    assert outcome_of(advise(case, beyond=False)) == outcome_of(advise(case))
