@@ -48,11 +48,14 @@ def _answer_once(options: argparse.Namespace) -> int:
         from advisor import sheet_command
 
         sheet_command.check_chart(chart)
+    if getattr(options, "seed", None) is not None and not options.spread:
+        raise UserFault("--seed goes with --spread")
     path, words = _split_case(options.words)
     case = read_case(path, words, sys.stdin)
     from advisor.advice.whole import answer_for
 
-    answer = answer_for(case, ANSWER_PARTS[options.command])
+    spread = getattr(options, "spread", False)
+    answer = _spread(case, options) if spread else answer_for(case, ANSWER_PARTS[options.command])
     if chart is not None:
         sheet_command.write_chart(answer, case.title or _title(case), chart)
     if options.json:
@@ -62,6 +65,16 @@ def _answer_once(options: argparse.Namespace) -> int:
     units = options.units or case.units or "metric"
     show(answer, case.title or _title(case), units, sys.stdout, plain=options.plain, holds=options.command == "hold")
     return 0
+
+
+def _spread(case: Any, options: argparse.Namespace) -> Any:
+    """The answer with the range of its limits; a bar on standard error while the jobs are drawn."""
+    from advisor.advice.spread import SAMPLES, SEED, answer_with_spread
+    from advisor.report.progress import progress
+
+    seed = SEED if options.seed is None else options.seed
+    with progress("draws", SAMPLES, options.plain) as done:
+        return answer_with_spread(case, ANSWER_PARTS[options.command], SAMPLES, seed, done)
 
 
 def _plan(options: argparse.Namespace) -> int:

@@ -135,6 +135,9 @@ def _own_options(one: Parser, name: str) -> None:
         one.add_argument("--make", action="store_true", help="the whole shop plan for drive and tail center")
     elif name == "sheet":
         one.add_argument("--plan", action="store_true", help="the whole job, a page for each stage")
+    elif name == "speed":
+        one.add_argument("--spread", action="store_true", help="how far each limit ranges, and what moves it most")
+        one.add_argument("--seed", type=_seed, metavar="N", help="with --spread: which draws; 1 unless named")
     elif name == "batch":
         about = "processes at once; one for each processor when not given"
         one.add_argument("--jobs", type=_jobs, metavar="N", help=about)
@@ -146,6 +149,12 @@ def _own_options(one: Parser, name: str) -> None:
 def _port(text: str) -> int:
     if not (text.isascii() and text.isdecimal()) or len(text) > 5 or int(text) > 65535:
         raise argparse.ArgumentTypeError(f"{text!r} is no port: a whole number from 0 to 65535")
+    return int(text)
+
+
+def _seed(text: str) -> int:
+    if not (text.isascii() and text.isdecimal() and len(text) <= 9):
+        raise argparse.ArgumentTypeError(f"{text[:20]!r} is no seed: a whole number from 0 to 999999999")
     return int(text)
 
 

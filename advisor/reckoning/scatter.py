@@ -9,16 +9,16 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
+from advisor.data.tables import load
 from advisor.figure import Spread
 from advisor.models.wood import WoodProperties
 from advisor.physics.relations import FIVE_PERCENT_QUANTILE, LOWEST_SHARE
+from advisor.reckoning.holds import jawed, screwed, strengths, stuck
 from advisor.reckoning.holds.capacity import Capacity
 from advisor.reckoning.holds.margins import MODELS, job_of, letting_go, model_of
 from advisor.reckoning.holds.workmanship import SIZES_TABLE, workmanship
-from advisor.reckoning.holds import jawed, screwed, strengths, stuck
-from advisor.data.tables import load
 from advisor.situation import Situation
 from advisor.situation.lathe import FLOOR_FRICTION
 from advisor.situation.shape import MEASURED
@@ -119,10 +119,11 @@ def _level(ends: Spread, z: float) -> Spread:
 
 
 def _wood_at(wood: WoodProperties, z: Mapping[str, float]) -> WoodProperties:
-    changed = {part: _level(getattr(wood, part), z[name]) for name, parts in WOOD_NAMES.items() for part in parts}
-    return wood._replace(
-        density=_level(wood.density, z["density"]), gravity=_level(wood.gravity, z["density"]), **changed
-    )
+    changed: dict[str, Any] = {
+        part: _level(getattr(wood, part), z[name]) for name, parts in WOOD_NAMES.items() for part in parts
+    }
+    changed |= {part: _level(getattr(wood, part), z["density"]) for part in ("density", "gravity")}
+    return wood._replace(**changed)
 
 
 def drawn(situation: Situation, z: Mapping[str, float]) -> Situation:

@@ -124,7 +124,25 @@ def _speed() -> dict[str, Any]:
             "rim_m_per_s": NUMBER,
             "ladder": _list(rung),
             "balance": _balance(),
+            "spread": _spread(),
         },
+    )
+
+
+def _spread() -> dict[str, Any]:
+    """How far the limits range over the scatter of what goes into them."""
+    count = {"type": "integer", "minimum": 0}
+    mover = _object({"name": TEXT, "share": NUMBER, "rank_correlation": NUMBER})
+    rates = {f"{name}_rpm": NUMBER for name in ("answer", "p5", "p50", "p95")}
+    ends = {"name": TEXT, "low": NUMBER, "typical": NUMBER, "high": NUMBER, "unit": TEXT, "basis": TEXT}
+    return _object(
+        {
+            "seed": count,
+            "samples": count,
+            "inputs": _list(_object(ends)),
+            "limits": _list(_object({"name": TEXT, **rates, "inputs": _list(mover)})),
+            "not_drawn": TEXTS,
+        }
     )
 
 

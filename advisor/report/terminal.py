@@ -210,6 +210,10 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     yield from _changes(answer)
     yield from _list("The cut", cut_lines(answer.get("tool", {}), units))
     yield from _limits(answer.get("speed", {}), "rpm", "rpm")
+    if "spread" in answer.get("speed", {}):
+        from advisor.report.spread import spread_lines
+
+        yield from spread_lines(answer["speed"]["spread"])
     yield from _energy(answer.get("speed", {}))
     yield from _ladder(answer.get("speed", {}), units)
     yield from _limits(answer.get("thrust", {}), "n", "newtons")

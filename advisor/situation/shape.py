@@ -22,6 +22,8 @@ SHARE_HOLLOW = 0.05  # bark inclusion, void, rot
 FEW_RADII = 12  # fewer than this miss a flat or a notch by up to 23 %
 FEW_RADII_FACTOR = 1.2
 AS_GIVEN, FROM_BALANCE, FROM_RADII = "as given", "from the balance test", "from the radii"
+FROM_GEOMETRY = "half-log by its geometry"
+MEASURED = frozenset({AS_GIVEN, FROM_BALANCE, FROM_RADII, FROM_GEOMETRY})  # not guessed from a shape
 
 SAWN = frozenset({"disc", "octagon", "round", "tube", "ring", "sphere", "segmented"})
 TRUED_STATES = frozenset({"round", "finished"})
@@ -155,7 +157,7 @@ def radii_factor(radii: tuple[float, ...], traits: Traits) -> float:
 def shape_offset(case: Case, traits: Traits, diameter: float, log: tuple[float, float] | None) -> tuple[float, str]:
     """Offset in mm guessed from the shape, on the heavy side, and the words for it."""
     if traits.state not in TRUED_STATES and log is not None:
-        return balance.half_log_offset(radius=log[0], axis_from_flat=log[1]), "half-log by its geometry"
+        return balance.half_log_offset(radius=log[0], axis_from_flat=log[1]), FROM_GEOMETRY
     form = "irregular" if "live-edge" in traits.conditions and traits.form not in ("half-log",) else traits.form
     share = base_share(form, traits.state, traits.green)
     share += density_share(traits.conditions, bool(case.work.one_side_wet))

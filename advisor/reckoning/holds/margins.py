@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from advisor.reckoning.holds import between_centers, clamped, fitted, jawed, screwed, stuck
-from advisor.reckoning.holds.capacity import NOTHING, Divisors, Job, Model, parts, ratio, utilization
+from advisor.reckoning.holds.capacity import NOTHING, Capacity, Divisors, Job, Model, parts, ratio, utilization
 from advisor.reckoning.holds.methods import tail_parts
 from advisor.reckoning.holds.need import Need, catch_need, need, peak, slips, tail_up
 from advisor.situation import Situation
@@ -94,7 +94,7 @@ class HoldFigures(NamedTuple):
         return None if self.typical is None else self.typical / self.divisor
 
 
-def _model(job: Job) -> Model:
+def model_of(job: Job) -> Model:
     """The method's own model; a drive that lives by the tail stands nothing without it."""
     reckon = MODELS.get(job.method)
     if reckon is None:
@@ -150,7 +150,7 @@ def hold_figures(situation: Situation, method: str, rpm: float) -> HoldFigures:
     Raises KeyError for a method that is none of the 35. Source: each method's own model.
     """
     job = job_of(situation, method, rpm)
-    model = _model(job)
+    model = model_of(job)
     divisor = model.divisors.up if job.tail_up else model.divisors.away
     low = typical = catch = None
     if model.low is not None and model.typical is not None:
@@ -181,27 +181,34 @@ def hold_figures(situation: Situation, method: str, rpm: float) -> HoldFigures:
     )
 
 
-def hold_speed(situation: Situation, method: str) -> float | None:
-    """Highest speed in rpm at which the typical capacity over its divisor still stands the need.
+def letting_go(situation: Situation, method: str, model: Model, capacity: Capacity, divisor: float) -> float | None:
+    """Highest speed in rpm at which this capacity over the divisor still stands the need.
 
     Only the unbalance grows, with the square of the speed, so two speeds tell the whole curve:
     n = 1000·√((1/SF - u_0)/(u_1000 - u_0)), u the share of the capacity in use. A fifth of 1/SF is always left to the
     unbalance, or a hold just strong enough would be given no speed and a weaker one be judged as a hold; twice the
-    need stays. None where speed does not matter to this hold (tail up, no offset, no model) or where it fails standing
-    still. Source: derived; the fifth from memory.
+    need stays. None where it fails standing still or no speed makes it. Source: derived; the fifth from memory.
     """
-    rest = job_of(situation, method, 0.0)
-    if rest.need.moment <= 0:
-        return None
-    model = _model(rest)
-    if model.typical is None:
-        return None
-    divisor = model.divisors.up if rest.tail_up else model.divisors.away
-    standing = utilization(rest.need, model.typical)
-    turning = utilization(job_of(situation, method, TRIAL_RPM).need, model.typical)
+    standing = utilization(job_of(situation, method, 0.0).need, capacity)
+    turning = utilization(job_of(situation, method, TRIAL_RPM).need, capacity)
     if not math.isfinite(standing) or standing > 1 / divisor or turning <= standing:
         return None
     if model.ceiling is not None and model.ceiling[1] < model.ceiling[2]:
         return None
     spare = max(1 / divisor - standing, LEFT_TO_UNBALANCE / divisor)
     return TRIAL_RPM * math.sqrt(spare / (turning - standing))
+
+
+def hold_speed(situation: Situation, method: str) -> float | None:
+    """Highest speed in rpm at which the typical capacity over its divisor still stands the need.
+
+    None where speed does not matter to this hold (tail up, no offset, no model) or where it fails standing still.
+    """
+    rest = job_of(situation, method, 0.0)
+    if rest.need.moment <= 0:
+        return None
+    model = model_of(rest)
+    if model.typical is None:
+        return None
+    divisor = model.divisors.up if rest.tail_up else model.divisors.away
+    return letting_go(situation, method, model, model.typical, divisor)
