@@ -13,7 +13,7 @@ from advisor.web.app import FORM, ROUTES
 from tests.web.asking import Asking
 
 ASH = {"work": {"material": "ash", "diameter": "10 in", "length": "3 in"}}
-TYPED = {"work.material": "ash", "work.diameter": "10 in", "work.length": "3 in"}
+TYPED = {"work.material": "ash", "work.diameter": "10 in", "work.length": "3 in", "ask": "mount"}
 
 
 @pytest.fixture(scope="module")
@@ -38,9 +38,9 @@ def test_case_and_answer_are_those_of_the_program(described: dict[str, Any]) -> 
         }
 
 
-def test_every_schema_is_one(described: dict[str, Any]) -> None:
-    for schema in described["components"]["schemas"].values():
-        Draft202012Validator.check_schema(schema)
+def test_its_own_schemas_are_schemas(described: dict[str, Any]) -> None:
+    for name in ("Error", "Problems", "Live"):  # case and answer have tests of their own
+        Draft202012Validator.check_schema(described["components"]["schemas"][name])
 
 
 def test_every_reference_leads_somewhere(described: dict[str, Any]) -> None:

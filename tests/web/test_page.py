@@ -126,7 +126,8 @@ def test_a_field_nobody_knows_is_said_at_the_top(client: Asking) -> None:
 
 def test_markup_in_a_case_stays_text(client: Asking) -> None:
     evil = "<script>alert(1)</script>\" onfocus='x'"
-    for page in (client.post("/", data={**LEG, "work.material": evil}), client.post("/", data={**LEG, "title": evil})):
+    for field in ("work.material", "title", "work.length", "nonsense" + evil):
+        page = client.post("/", data={**LEG, "ask": "mount", field: evil})
         assert "<script>alert" not in page.text
         assert "&lt;script&gt;alert(1)" in page.text
 
