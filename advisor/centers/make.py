@@ -9,7 +9,7 @@ from advisor.centers.make_inputs import Making
 from advisor.centers.make_steps import inspection, ream_allowance, scrap_test, shank_diameter, stages
 from advisor.centers.make_tail import TailCenter, tail_center, work_end
 from advisor.centers.metals import CuttingRate, growth, metal, rates, taper
-from advisor.centers.wording import length
+from advisor.centers.wording import about, length, two_figures
 from advisor.data.tables import Row
 from advisor.units import System
 
@@ -120,11 +120,10 @@ def _block(title: str, lines: list[str]) -> list[str]:
 
 
 def _rate_line(rate: CuttingRate, system: System) -> str:
-    low, high = rate.rpm(rate.low), rate.rpm(rate.high)
-    return (
-        f"{rate.operation:<9} {length(rate.diameter, system):>12}: start {rate.rpm(rate.start):.0f} rpm "
-        f"(table {low:.0f} to {high:.0f} rpm)"
-    )
+    low, high = two_figures(rate.rpm(rate.low)), two_figures(rate.rpm(rate.high))
+    table = f"{low} rpm" if low == high else f"{low} to {high} rpm"
+    start = two_figures(rate.rpm(rate.start))
+    return f"{rate.operation:<9} {about(rate.diameter, system):>9}: start at {start} rpm (table {table})"
 
 
 def _heat_line(heat: dict[str, float]) -> str:

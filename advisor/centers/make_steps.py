@@ -3,13 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from advisor.centers.answer import Answer
 from advisor.centers.make_inputs import Making
 from advisor.centers.metals import Taper, taper
-from advisor.centers.wording import length
+from advisor.centers.wording import about, length
+from advisor.physics.center import land
 from advisor.physics.center_setting import bore_for_two_settings
+from advisor.units import System
 
+EIGHTH = 25.4 / 8
+BORE_MORE = 0.05
+"""What a bore is larger than it must be, mm."""
+CIRCLES = (15, 16, 17, 18, 19, 20, 21, 23, 27, 29, 31, 33, 37, 39, 41, 43, 47, 49)
+"""Holes of the ordinary plates of a dividing head (common practice, no source)."""
 WORM = 40
 """Turns of the crank for one turn of an ordinary dividing head (common practice, no source)."""
 BLOCK_TEETH = (2, 4)
@@ -27,6 +35,19 @@ SPRING = "4 to 6 mm of stroke, 20 to 60 N"
 def ream_allowance(hole: float) -> float:
     """Stock left for the reamer, on the diameter: 0.1 to 0.25 mm for 6 to 12 mm, mm."""
     return min(max(0.1 + (hole - 6) * 0.025, 0.1), 0.25)
+
+
+def crank(teeth: int) -> str:
+    """Turns of the crank for one tooth, and the holes on a plate for what is left of a turn."""
+    turns, left = divmod(WORM, teeth)
+    whole = f"{turns} turn{'' if turns == 1 else 's'} of a {WORM}:1 crank"
+    if left == 0:
+        return whole
+    share = Fraction(left, teeth)
+    circle = next((holes for holes in CIRCLES if holes % share.denominator == 0), None)
+    if circle is None:
+        return f"{whole} and {share} of a turn"
+    return f"{whole} and {share.numerator * circle // share.denominator} holes of the {circle}-hole circle"
 
 
 def uses_block(answer: Answer) -> bool:
@@ -72,14 +93,17 @@ def _hole(making: Making, answer: Answer) -> Iterator[str]:
         "floating": "a loose sliding fit, 0.05 to 0.1 mm larger, so that the point finds the mark and the teeth drive",
     }
     yield (
-        f"In the same chucking: center drill, pilot drill to {length(drill, system)}, ream to "
+        f"In the same chucking: center drill, pilot drill to {about(drill, system)} or the next under it, ream to "
         f"{length(center.hole, system)} ({fit[making.point]}). Feed the reamer two to three times as fast as the "
         "drill, "
         "never turn it backward, do not dwell in stainless."
     )
     bore = bore_for_two_settings(center)
     if bore > center.hole:
-        yield f"Bore the face out to {length(bore, system)}, a little deeper than {length(center.depth, system)}."
+        yield (
+            f"Bore the face out to {about(bore + BORE_MORE, system)}, a little deeper than "
+            f"{length(center.depth, system)}."
+        )
 
 
 def _teeth(answer: Answer) -> Iterator[str]:
@@ -94,9 +118,9 @@ def _teeth(answer: Answer) -> Iterator[str]:
     else:
         yield (
             f"Hold the bar in a dividing head (a square block gives only two and four teeth): {pitch:g} deg is "
-            f"{WORM / center.teeth:g} turns of a {WORM}:1 crank; take the slack out always in the same sense."
+            f"{crank(center.teeth)}; take the slack out always in the same sense."
         )
-    yield f"Indicate the bar to {length(0.01, system)}; then the moves of the table, depth before the offset."
+    yield f"Indicate the bar to {about(0.0127, system)}; then the moves of the table, depth before the offset."
     yield "Mark one tooth, so that the center goes back into the work the same way round."
 
 
@@ -104,14 +128,14 @@ def _shank(making: Making, answer: Answer) -> Iterator[str]:
     system = answer.system
     width, depth = UNDERCUT
     seat = (
-        f"Undercut the corner {length(width, system)} wide and {length(depth, system)} deep, and turn the shoulder "
+        f"Undercut the corner {about(width, system)} wide and {about(depth, system)} deep, and turn the shoulder "
         "hollow by "
-        f"{length(HOLLOW, system)}, so that its outer ring seats flat against the jaws or the collet: the shoulder "
+        f"{about(HOLLOW, system)}, so that its outer ring seats flat against the jaws or the collet: the shoulder "
         "takes "
         "the thrust, or the center is pushed in."
     )
     if making.shank == "straight":
-        yield f"Reverse in the collet; turn the shank to {length(shank_diameter(making), system)}, straight and smooth."
+        yield f"Reverse in the collet; turn the shank to {about(shank_diameter(making), system)}, straight and smooth."
         yield seat
     else:
         size = taper(making.shank_taper)
@@ -122,7 +146,7 @@ def _shank(making: Making, answer: Answer) -> Iterator[str]:
             "Clean and dry; seat with a soft mallet off the work, or a drawbar. Running thrust alone does not drive it."
         )
     yield (
-        f"Chamfer the struck end {length(CHAMFER, system)} by 45 deg, and dish it a little: a hammer blow then "
+        f"Chamfer the struck end {about(CHAMFER, system)} by 45 deg, and dish it a little: a hammer blow then "
         "spreads the "
         "end and not the diameter that must leave the spindle."
     )
@@ -138,15 +162,18 @@ def _taper_text(size: Taper, answer: Answer) -> str:
 
 
 def shank_diameter(making: Making) -> float:
-    """Diameter of a straight shank: as given, or half of the head in steps of half a millimeter, at least 6 mm."""
+    """Diameter of a straight shank: as given, or half of the head to an eighth of an inch or half a millimeter, at
+    least 6 mm."""
     if making.shank_diameter is not None:
         return making.shank_diameter
+    if making.wanted.system is System.INCH and making.wanted.diameter > 12:
+        return max(round(making.wanted.diameter / 2 / EIGHTH), 2) * EIGHTH
     return max(round(making.wanted.diameter) / 2, 6.0) if making.wanted.diameter > 7 else making.wanted.diameter * 0.8
 
 
 def _point(making: Making, answer: Answer) -> Iterator[str]:
     system = answer.system
-    shape = f"Point of {POINT_ANGLE} deg included, {length(POINT_PROUD, system)} proud of the tips"
+    shape = f"Point of {POINT_ANGLE} deg included, {about(POINT_PROUD, system)} proud of the tips"
     if making.point == "fixed":
         yield f"{shape}, grub-screwed so that it can be taken out and ground."
     elif making.point == "sprung":
@@ -156,20 +183,27 @@ def _point(making: Making, answer: Answer) -> Iterator[str]:
     yield "Stone the outer corners; stamp diameter and slip thrust on the body."
 
 
+def _inner_land(answer: Answer) -> str:
+    """Land at the inner end of the teeth: at the hole, or at the bore that clears the islands."""
+    center = answer.center
+    bore = bore_for_two_settings(center)
+    if bore > center.hole:
+        return f"{length(land(center, bore / 2 + BORE_MORE), answer.system)} at the bore"
+    return f"{length(land(center, center.hole_radius), answer.system)} at the hole"
+
+
 def inspection(answer: Answer) -> list[str]:
     """What is measured, cold, before the center drives anything."""
     center, system = answer.center, answer.system
     data = answer.as_dict()
     return [
-        f"All tips in one plane within {length(FLATNESS, system)}: stand it on a flat plate over blue.",
-        f"Land {length(data['land_od_mm'], system)} at the rim, {length(data['land_hole_mm'], system)} at the hole, "
-        "under a "
-        "glass with a scale.",
+        f"All tips in one plane within {about(FLATNESS, system)}: stand it on a flat plate over blue.",
+        f"Land {length(data['land_od_mm'], system)} at the rim, {_inner_land(answer)}, under a glass with a scale.",
         f"Tooth height {length(data['tooth_height_mm'], system)} with a depth micrometer; tip angle against a gauge.",
         f"Root thickness: {length(data['root_thickness_mm'], system)}."
         if data["root_thickness_mm"] is not None
         else "Two square jaws: no root thickness to measure.",
-        f"Runout in its own spindle: {length(RUNOUT, system)} or less at the point and on the head, by indicator.",
+        f"Runout in its own spindle: {about(RUNOUT, system)} or less at the point and on the head, by indicator.",
         f"Wall between hole and pockets at the root: {length(data['web_mm'], system)} on a radius of "
         f"{length(data['core_radius_mm'], system)}.",
         *([f"Islands gone inside {length(data['bore_mm'], system)}."] if data["bore_mm"] > center.hole else []),

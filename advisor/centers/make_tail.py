@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from math import atan, pi, radians, tan
 from typing import NamedTuple
 
 from advisor.centers.make_inputs import Making
+from advisor.centers.wording import about, two_figures
 
+NEWTONS_PER_POUND = 4.4482216152605
+RUNOUT = 0.05
+"""Runout at the point, mm (common practice, no source)."""
 FRICTION = 0.20
 """Steel on wood at its lowest, which opens a cone most (memory)."""
 LIP_HEIGHT = 1.25
@@ -56,21 +61,65 @@ def tail_center(making: Making) -> TailCenter:
     ring = min(max(RING[0], 0.4 * end), RING[1], 0.6 * end)
     if making.tail == "cone":
         share = opening_share(BLUNT)
-        steps = (
-            f"Turn a cone of {BLUNT:g} deg included, {ring:.0f} mm across its base, flat tip of {PIN:g} mm; polish it.",
-            f"It opens the end with {share:.0%} of the thrust; a 60 deg point does with {opening_share(60):.0%}.",
-            "Never deeper than its base: a shoulder behind the cone stops it.",
-        )
-        return TailCenter("cone", ring, None, share, steps)
+        return TailCenter("cone", ring, None, share, (*_blank(making), *_cone(making, ring, share), *_check(making)))
     width = 2 * LIP_HEIGHT * tan(radians(LIP_ANGLE / 2))
     crush = pi * ring * width * making.wanted.end_strength / FAIR_SHARE
-    steps = (
-        f"Turn a ring {ring:.0f} mm in diameter with a lip of {LIP_ANGLE:g} deg included, {LIP_HEIGHT:g} mm high, its "
-        f"root rounded {ROOT_RADIUS:g} mm so that it does not punch out a plug.",
-        f"A pin stands {PIN:g} mm proud of the lip to find the center; make it removable for thin ends.",
-        f"The ring bears: outside it nothing is wedged apart. It crushes at about {crush:.0f} N.",
+    return TailCenter("cup", ring, crush, 0.0, (*_blank(making), *_cup(making, ring, crush), *_check(making)))
+
+
+def _blank(making: Making) -> Iterator[str]:
+    system = making.wanted.system
+    yield (
+        "The same steel as the drive; turn head and point in one chucking, cool before the last cut. It turns on a "
+        "revolving center as a nose that fits it, or stands dead in the tailstock."
     )
-    return TailCenter("cup", ring, crush, 0.0, steps)
+    if making.shank == "taper":
+        yield (
+            f"Shank: the tailstock's own Morse-type taper, proved with blue; its end chamfered {about(1.5, system)} by "
+            "45 deg, so that the ejecting screw spreads the end and not the taper."
+        )
+    else:
+        yield (
+            "Shank: straight to fit the nose of the revolving center or a collet in the tailstock, with a flat "
+            "shoulder, the corner undercut, so that the shoulder takes the thrust; the struck end chamfered as "
+            "on the drive."
+        )
+
+
+def _cone(making: Making, ring: float, share: float) -> Iterator[str]:
+    system = making.wanted.system
+    yield (
+        f"Turn a cone of {BLUNT:g} deg included, {about(ring, system)} across its base, flat tip of "
+        f"{about(PIN, system)}; polish it."
+    )
+    yield f"It opens the end with {share:.0%} of the thrust; a 60 deg point does with {opening_share(60):.0%}."
+    yield "Never deeper than its base: a shoulder behind the cone stops it."
+
+
+def _cup(making: Making, ring: float, crush: float) -> Iterator[str]:
+    system = making.wanted.system
+    yield (
+        f"Turn a ring {about(ring, system)} in diameter with a lip of {LIP_ANGLE:g} deg included, "
+        f"{about(LIP_HEIGHT, system)} high, its root rounded {about(ROOT_RADIUS, system)} so that it does not punch "
+        "out a plug."
+    )
+    yield (f"A pin stands {about(PIN, system)} proud of the lip to find the center; make it removable for thin ends.")
+    yield (
+        f"The ring bears: outside it nothing is wedged apart. It crushes at about {two_figures(crush)} N "
+        f"({two_figures(crush / NEWTONS_PER_POUND)} lbf) in an end of {making.wanted.end_strength:.0f} MPa."
+    )
+
+
+def _check(making: Making) -> Iterator[str]:
+    system = making.wanted.system
+    yield (
+        f"Runout {about(RUNOUT, system)} or less at lip and pin, by indicator, in the tailstock it will live in; "
+        "wound up against the drive center the two points meet within a hair."
+    )
+    yield (
+        "Dead, it wants a polished lip, a pocket for wax and a light hand; not on plastics, which it melts. Try it on "
+        "the scrap blank of the test: no smoke, no squeak, no split."
+    )
 
 
 def work_end(making: Making) -> float:

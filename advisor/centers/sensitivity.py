@@ -14,6 +14,9 @@ from advisor.units import System
 INDEX_ERROR = 0.05
 """Error of indexing that is reckoned with, degrees (common practice, no source)."""
 
+INSIDE_THE_CORNER = 0.98
+"""Share of the rim at which a tooth is read where its corner cannot be."""
+
 Change = Callable[[ToothedCenter], ToothedCenter]
 
 
@@ -41,7 +44,13 @@ class Effect(NamedTuple):
 
 
 def land_radius(center: ToothedCenter) -> float:
-    """Radius at which the land is set: the rim for four and more teeth, the hole for two and three."""
+    """Radius at which the land is set: the rim for four and more teeth, the hole for two and three.
+
+    A second setting passes the rim's very corner by nothing at all, so that any error nibbles it: the land is the same
+    a little inside, and there it is read.
+    """
+    if center.teeth >= 5 and len(center.settings) == 2:
+        return INSIDE_THE_CORNER * center.outer_radius
     return center.outer_radius if center.teeth >= 4 else center.hole_radius
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from advisor.centers.answer import SHARES, Answer, hole_open_to
 from advisor.centers.schedule import least_flute
-from advisor.centers.wording import angle, length, place
+from advisor.centers.wording import angle, length, place, two_figures
 from advisor.physics.center import core_radius, face_depth, land, root_thickness, thickness
 from advisor.physics.center_setting import bore_for_two_settings
 
@@ -128,11 +128,13 @@ STRENGTH_ROWS = (
 
 def _strength(answer: Answer) -> Iterator[str]:
     yield ""
+    unbored = bore_for_two_settings(answer.center) > answer.center.hole
     yield "Strength (rough guide: within a factor of about 2; friction left out, so a knife's bite is overstated)"
-    for key, name, unit in STRENGTH_ROWS:
+    for key, title, unit in STRENGTH_ROWS:
         value = answer.strength.get(key)
+        name = "thrust to crush the face while it is not bored" if key == "thrust_to_bite_n" and unbored else title
         if isinstance(value, float):
-            yield f"  {name:<50}{value:.2g} {unit}" if value < 100 else f"  {name:<50}{value:.0f} {unit}"
+            yield f"  {name:<50}{two_figures(value)} {unit}"
     bite = answer.strength.get("bite_mm")
     if isinstance(bite, float):
         yield f"  {'bite under that thrust':<50}{length(bite, answer.system)}"

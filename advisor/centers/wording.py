@@ -12,6 +12,18 @@ def length(mm: float, system: System) -> str:
     return f"{place(mm, system)} {'in' if system is System.INCH else 'mm'}"
 
 
+def about(mm: float, system: System) -> str:
+    """A length that need not be true to more than a thousandth of an inch or a hundredth of a millimeter."""
+    inch = system is System.INCH
+    value, digits = (mm / MM_PER_INCH, 3) if inch else (mm, 2)
+    return f"{value:.{digits}f}".rstrip("0").rstrip(".") + (" in" if inch else " mm")
+
+
+def two_figures(value: float) -> str:
+    """A number to two figures, for what is no better known."""
+    return f"{float(f'{value:.2g}'):g}"
+
+
 def place(mm: float, system: System) -> str:
     """A place on the readout, without its unit; never `-0`."""
     value, digits = (mm / MM_PER_INCH, 4) if system is System.INCH else (mm, 3)

@@ -7,11 +7,13 @@ from typing import Any
 
 import pytest
 
-from advisor.center_command import CenterInputError, center_make
+from advisor.center_command import CenterInputError, center_answer, center_make
+from advisor.centers.make_steps import crank
 from advisor.centers.make_tail import opening_share
 from advisor.centers.metals import SPEEDS, TAPERS, CuttingRate, growth, metal, taper
 from advisor.data.tables import load
 from advisor.sources import source
+from advisor.units import System
 
 PLAIN = {"diameter": "1 in", "hole": "0.251 in", "cutter": "1/2 in", "depth": "0.200 in"}
 
@@ -151,3 +153,53 @@ def test_text_holds_plan_and_center() -> None:
     for part in ("Order of work", "Speeds", "µm", "tenths", "Inspection", "Test on a scrap blank", "Cautions", "Moves"):
         assert part in text
     assert "None" not in text
+
+
+@pytest.mark.parametrize(
+    ("teeth", "told"),
+    [
+        (4, "10 turns of a 40:1 crank"),
+        (3, "13 turns of a 40:1 crank and 5 holes of the 15-hole circle"),
+        (6, "6 turns of a 40:1 crank and 10 holes of the 15-hole circle"),
+        (7, "5 turns of a 40:1 crank and 15 holes of the 21-hole circle"),
+        (11, "3 turns of a 40:1 crank and 21 holes of the 33-hole circle"),
+        (13, "3 turns of a 40:1 crank and 3 holes of the 39-hole circle"),
+        (16, "2 turns of a 40:1 crank and 8 holes of the 16-hole circle"),
+        (30, "1 turn of a 40:1 crank and 5 holes of the 15-hole circle"),
+    ],
+)
+def test_the_crank_is_told_in_holes_of_a_plate(teeth: int, told: str) -> None:
+    """Whole turns and holes over circle make forty turns for one turn of the work (common practice, no source)."""
+    assert crank(teeth) == told
+    words = told.replace("-hole", "").split()
+    share = int(words[7]) / int(words[11]) if len(words) > 6 else 0.0
+    assert (int(words[0]) + share) * teeth == pytest.approx(40)
+
+
+def test_a_circle_that_no_plate_has_is_told_as_a_fraction() -> None:
+    assert crank(53) == "0 turns of a 40:1 crank and 40/53 of a turn"
+
+
+def test_the_tail_center_has_a_whole_plan_of_its_own() -> None:
+    for words, must in (
+        ({}, ("same steel", "flat shoulder", "ring", "pin", "Runout", "Dead")),
+        ({"tail": "cone", "shank_taper": "2"}, ("same steel", "Morse-type taper", "120 deg", "Runout", "Dead")),
+    ):
+        steps = " ".join(planned(**words)["tail"]["steps"])
+        assert all(word in steps for word in must), steps
+
+
+def test_an_inch_plan_talks_in_inches_and_a_metric_one_in_millimeters() -> None:
+    told = {system: " ".join(center_make(PLAIN, system).as_dict()["tail"]["steps"]) for system in System}
+    assert "ring 0.63 in in diameter" in told[System.INCH]
+    assert " mm" not in told[System.INCH]
+    assert "ring 16 mm in diameter" in told[System.METRIC]
+    assert "0.63" not in told[System.METRIC]
+
+
+def test_teeth_of_two_settings_are_not_said_to_be_lost_by_a_thousandth() -> None:
+    """The cutter passes the very corner of the rim by nothing: what it nibbles there is no tooth lost."""
+    pairs = {"diameter": "1.5 in", "hole": "3/8 in", "cutter": "5/8 in", "depth": "0.2 in", "teeth": "6"}
+    for effect in center_answer(pairs).as_dict()["sensitivity"]:
+        assert effect["tip_loss_mm"] == 0, effect
+        assert abs(effect["land_change_mm"]) < 0.04, effect
