@@ -95,6 +95,13 @@ def test_the_table_itself_is_in_order_both_ways(job: str, green: bool) -> None:
         progress.after(stage, name)
 
 
+def test_a_grip_that_is_cut_between_centers_is_cut_clear_of_the_drive() -> None:
+    rows = [stage for job in jobs().values() for stage in job.stages if stage.grips == "both" and stage.makes]
+    rough = [stage for stage in rows if stage.state == "not-round" and stage.when == "always"]
+    assert len(rough) == 6
+    assert all("clear of the drive" in stage.check for stage in rough)
+
+
 @pytest.mark.parametrize("job", jobs())
 def test_a_green_job_has_one_pause_and_a_dry_one_none(job: str) -> None:
     kinds = [stage.when for stage in jobs()[job].stages]
