@@ -16,7 +16,7 @@ NO_ANSWER = "no answer"
 
 
 def _cells(file: str, row: Mapping[str, Any] | None, units: str) -> tuple[str, ...]:
-    name = Path(file).name
+    name = "".join(sign if sign.isprintable() else "?" for sign in Path(file).name)
     if row is None:
         return (name, NO_ANSWER, "see the message", "", "", "", "")
     verdict = row["verdict"].replace("-", " ")

@@ -96,6 +96,15 @@ def test_the_table_rounds_limits_down_and_needs_up(folder: Path, monkeypatch: py
     assert words == ["broken.json", "go", "spur", "drive", "810", "1300", "whirl", "500", "N", "(120", "lbf)"]
 
 
+def test_a_name_cannot_steer_the_terminal(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(command, "Pool", FakePool)
+    (tmp_path / "a\x1b[2J.yaml").write_text("x", encoding="utf-8")
+    out = io.StringIO()
+    assert run(tmp_path, as_json=False, out=out, errors=io.StringIO()) == 0
+    assert "\x1b" not in out.getvalue()
+    assert "a?[2J.yaml" in out.getvalue()
+
+
 def test_an_interrupt_says_how_far_it_came(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     class Interrupted(FakePool):
         def outcomes(self) -> Generator[tuple[int, Outcome], None, None]:
