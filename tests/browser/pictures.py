@@ -6,6 +6,12 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
+from advisor.advice.whole import answer_for
+from advisor.cli import ANSWER_PARTS
+from advisor.reading import read_case
+from advisor.report.sheet.as_svg import sheet_svg
+from advisor.report.sheet.compose import page_of
+from advisor.report.sheet.flow import lay_out
 from tests.browser.conftest import CHROMIUM, QUIET
 from tests.house.tree import ROOT
 from tests.web.serving import serving
@@ -26,6 +32,14 @@ PICTURES = {
 }
 
 
+def sheet() -> str:
+    """The sheet of a bowl blank, as it hangs by the lathe."""
+    case = read_case(str(ROOT / "cases" / "wet-ash-faceplate.yaml"), [])
+    answer = answer_for(case, ANSWER_PARTS["advise"])
+    laid = lay_out(page_of(case, answer, case.title or "", "inch", "2026-01-02"))
+    return sheet_svg([laid]).partition("\n")[2]
+
+
 def take() -> list[Path]:
     """Take every picture; the files."""
     FOLDER.mkdir(parents=True, exist_ok=True)
@@ -41,6 +55,10 @@ def take() -> list[Path]:
             page.screenshot(path=FOLDER / name)
             made.append(FOLDER / name)
             context.close()
+        paper = browser.new_page(viewport={"width": 816, "height": 1056}, device_scale_factor=0.9)
+        paper.set_content(f"<body style='margin: 0; filter: grayscale(1)'>{sheet()}")
+        paper.screenshot(path=FOLDER / "sheet.png")
+        made.append(FOLDER / "sheet.png")
         browser.close()
     return made
 

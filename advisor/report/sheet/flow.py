@@ -154,7 +154,9 @@ def verdict_flow(page: Page, head: float) -> Flow:
 
 def top_flows(page: Page, head: float) -> list[Flow]:
     """Name and date; speeds; hold and thrust; centers and tool. The verdict's frame goes between the first two."""
-    flows = [beside([text_flow(page.name, 12, WIDTH - 32, bold=True), text_flow(page.made, 12, 32)], [0.0, WIDTH - 28])]
+    made = width(page.made, 12)
+    names = [text_flow(page.name, 12, WIDTH - made - 4, bold=True), text_flow(page.made, 12, made + 1)]
+    flows = [beside(names, [0.0, WIDTH - made])]
     for bigs, value in ((page.speeds, SPEED), (page.hold, HELD)):
         if bigs:
             flows.append(
