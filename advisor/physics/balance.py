@@ -19,12 +19,12 @@ from advisor.quantity import (
     turning_rpm,
 )
 
-GRAVITY = 9.80665  # m/s²
-FEWEST_RADII = 6
-MOST_RADII = 72
+GRAVITY = 9.80665  # m/s²; exact by definition
+FEWEST_RADII = 6  # derived: fewer are off by a sixth and more
+MOST_RADII = 72  # numerics
 SHARE_OF_FLOOR_FORCE = 0.5  # of what slides or tips; memory
 SHARE_BOLTED = 0.15  # of the weight, lathe bolted to the floor or a heavy bench; memory
-MM_PER_M = 1000.0
+MM_PER_M = 1000.0  # exact
 
 
 def angular(rpm: float) -> float:

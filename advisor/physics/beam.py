@@ -12,19 +12,19 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
-LEAST_ELEMENTS = 20
-STEEPEST_ELEMENT = 0.15  # change of the logarithm of the diameter over one element
-TINY_SEGMENT = 1e-4  # of the length; shorter ones are steps
-CONVERGED = 1e-9
-MOST_ROUNDS = 200
-BAND = 4  # entries of a row from the diagonal on
+LEAST_ELEMENTS = 20  # numerics
+STEEPEST_ELEMENT = 0.15  # change of the logarithm of the diameter over one element; numerics
+TINY_SEGMENT = 1e-4  # of the length; shorter ones are steps; numerics
+CONVERGED = 1e-9  # numerics
+MOST_ROUNDS = 200  # numerics
+BAND = 4  # entries of a row from the diagonal on; numerics
 
 # Gauss points on 0..1 and their weights.
-_ROOT = math.sqrt(0.6) / 2
-GAUSS = ((0.5 - _ROOT, 5 / 18), (0.5, 8 / 18), (0.5 + _ROOT, 5 / 18))
-_PAIRS = tuple((row, column) for row in range(4) for column in range(row, 4))
+_ROOT = math.sqrt(0.6) / 2  # exact
+GAUSS = ((0.5 - _ROOT, 5 / 18), (0.5, 8 / 18), (0.5 + _ROOT, 5 / 18))  # exact
+_PAIRS = tuple((row, column) for row in range(4) for column in range(row, 4))  # exact
 # Length powers of each degree of freedom: a slope brings one element length.
-_POWER = (0, 1, 0, 1)
+_POWER = (0, 1, 0, 1)  # exact
 
 
 def _shape(at: float) -> tuple[float, float, float, float]:

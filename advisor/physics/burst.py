@@ -20,7 +20,7 @@ from advisor.quantity import (
     share_number,
 )
 
-POISSON_WOOD = 0.4
+POISSON_WOOD = 0.4  # memory
 # Tension across the grain on a diametral plane: falls with size above 100 mm, never below what timber codes give
 # structural members (EN 338, quoted from memory).
 SIZE_REFERENCE_MM = 100.0

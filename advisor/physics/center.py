@@ -21,13 +21,13 @@ from itertools import pairwise
 from math import acos, asin, atan2, cos, degrees, hypot, pi, radians, sin, sqrt
 from typing import NamedTuple
 
-ROUNDING = 1e-12
+ROUNDING = 1e-12  # numerics
 """Arc below which a land is taken as zero (radian): rounding, far below anything a machine can hold."""
 
-RAZOR = 1e-5
+RAZOR = 1e-5  # numerics
 """Share of the depth below which a lowered tip is taken as a razor edge still on the turned face: rounding again."""
 
-CORE_STATION = 0.999
+CORE_STATION = 0.999  # numerics
 """Share of the depth at which the core is measured: at the very root the wall runs out flat into the floor."""
 
 

@@ -23,10 +23,10 @@ from advisor.quantity import (
 
 Mode = Literal["along", "across", "end"]
 
-THINNEST_CHIP_MM = 0.05  # a thinner one rubs
-THICKEST_CHIP_MM = 1.5
-LEAST_RAKE = 0.0
-MOST_RAKE = 45.0
+THINNEST_CHIP_MM = 0.05  # a thinner one rubs; memory
+THICKEST_CHIP_MM = 1.5  # memory
+LEAST_RAKE = 0.0  # memory
+MOST_RAKE = 45.0  # memory
 # Constants of the wood model, from memory: set to remembered levels of specific resistance, within 1.7 either way.
 EDGE_TERM = 3.5  # N/mm
 CHIP_TERM = 6.0  # N/mm²

@@ -23,7 +23,7 @@ from advisor.quantity import (
 TAPER_FRICTION = Spread(0.10, 0.15, 0.20)  # steel on steel, oily to dry; from memory
 TAPPED_PRELOAD_N = 2000.0  # what seating a taper with a tap counts as; from memory
 DEAD_CENTER_WARM_WOOD_W = 10.0  # heat at which wood wants grease or a live center; from memory
-DEAD_CENTER_WARM_PLASTIC_W = 3.0
+DEAD_CENTER_WARM_PLASTIC_W = 3.0  # memory
 
 
 class NumberTaper(NamedTuple):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from advisor.figure import Grade, figure
 from advisor.quantity import FigureInputError, GPa, MPa, mm, mm_or_zero, percent
 
-FIBER_SATURATION = 30.0  # percent; above it drying takes weight and no size
+FIBER_SATURATION = 30.0  # percent; above it drying takes weight and no size; Wood Handbook, chapter 4, from memory
 DRIEST_INDOORS = 6.0  # percent, the driest that wood gets in a heated house; memory, Wood Handbook, chapter 13
 LEFT_FOR_TRUING_MM = 1.0  # on the radius: the piece never goes back on its old axis; memory
 WALL_SHARE = 0.1  # of the diameter; common practice, no source

@@ -24,7 +24,7 @@ from advisor.quantity import (
 
 DOVETAIL_GAIN = 1.25  # moment of a dovetail seated on its shoulder in undamaged wood; memory
 CONTACT_FITTING = 0.7  # share of the girth that touches on the jaws' true circle; memory
-CONTACT_OFF_CIRCLE = 0.3  # on any other diameter
+CONTACT_OFF_CIRCLE = 0.3  # on any other diameter; memory
 
 
 @figure(

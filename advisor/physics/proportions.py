@@ -178,4 +178,4 @@ def thread_length(pull: N, gravity: gravity_number, diameter: mm, divisor: facto
     return divisor * pull / (WOOD_SCREW * gravity**2 * diameter)
 
 
-LEAST_SCREWS = 3  # two are a hinge
+LEAST_SCREWS = 3  # two are a hinge; common practice, no source

@@ -7,10 +7,10 @@ import math
 from advisor.figure import Grade, NoAnswer, figure
 from advisor.quantity import FigureInputError, MPa, as_given, deg, percent, variation_number
 
-DRIEST_MOISTURE = 6.0  # percent; the relation is not carried below it
-REFERENCE_MOISTURE = 12.0
-FIVE_PERCENT_QUANTILE = 1.645
-LOWEST_SHARE = 0.25  # of the mean; what a normal law would put below this is not believed
+DRIEST_MOISTURE = 6.0  # percent; the relation is not carried below it; Wood Handbook, chapter 5, from memory
+REFERENCE_MOISTURE = 12.0  # Wood Handbook, chapter 5
+FIVE_PERCENT_QUANTILE = 1.645  # of the normal law; exact
+LOWEST_SHARE = 0.25  # of the mean; what a normal law would put below this is not believed; memory
 # First-order weights of resistance and load (EN 1990, annex C; from memory).
 RESISTANCE_WEIGHT = 0.8
 LOAD_WEIGHT = 0.7

@@ -16,14 +16,14 @@ Kind = Literal["wood", "lag"]
 Fiber = Literal["side", "end"]
 
 # Exact conversions of 15 700·G²·D·L lb (wood screw) and 8100·G^1.5·D^0.75·L lb (lag screw), inches, to N and mm.
-WOOD_SCREW = 108.25
-LAG_SCREW = 125.4
+WOOD_SCREW = 108.25  # Wood Handbook, chapter 8
+LAG_SCREW = 125.4  # Wood Handbook, chapter 8
 END_GRAIN = 0.75  # as printed; erratic
-END_GRAIN_ADVISED = 0.5  # what advice counts on; codes allow wood screws no withdrawal from end grain at all
-GREEN = 0.5  # driven green, or wetted again
-ALLOWABLE_DIVISOR = 5.5  # ultimate over the allowable 2850·G²·D lb/in of timber design
-LEAD_HOLE_SOFTWOOD = 0.70  # of the root diameter
-LEAD_HOLE_HARDWOOD = 0.90
+END_GRAIN_ADVISED = 0.5  # what advice counts on; codes allow wood screws no withdrawal from end grain at all; memory
+GREEN = 0.5  # driven green, or wetted again; memory
+ALLOWABLE_DIVISOR = 5.5  # ultimate over the allowable 2850·G²·D lb/in of timber design; nds
+LEAD_HOLE_SOFTWOOD = 0.70  # of the root diameter; Wood Handbook, chapter 8, from memory
+LEAD_HOLE_HARDWOOD = 0.90  # the same, from memory
 
 
 def _withdrawal_form(inputs: Mapping[str, Any]) -> str:

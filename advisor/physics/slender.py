@@ -14,17 +14,19 @@ from advisor.quantity import FigureInputError, GPa, N, kg_per_m3, mm, positive, 
 
 Ends = Literal["pinned-pinned", "fixed-pinned", "fixed-fixed", "free"]
 
+# Theory-of-elastic-stability
 LENGTH_FACTOR: Mapping[str, float] = {"pinned-pinned": 1.0, "fixed-pinned": 0.699, "fixed-fixed": 0.5, "free": 2.0}
 BEND_DIVISOR: Mapping[str, str] = {"pinned-pinned": "48", "fixed-pinned": "(768/7)", "fixed-fixed": "192", "free": "3"}
+# Roark
 _BEND: Mapping[str, float] = {"pinned-pinned": 48.0, "fixed-pinned": 768 / 7, "fixed-fixed": 192.0, "free": 3.0}
-WHIRL_NUMBER: Mapping[str, float] = {
+WHIRL_NUMBER: Mapping[str, float] = {  # beam-vibration
     "pinned-pinned": 9.870,
     "fixed-pinned": 15.418,
     "fixed-fixed": 22.373,
     "free": 3.516,
 }
 # Degrees of freedom that the ends hold, as `beam.least_frequency` counts them.
-HELD: Mapping[str, tuple[int, ...]] = {
+HELD: Mapping[str, tuple[int, ...]] = {  # numerics
     "pinned-pinned": (0, -2),
     "fixed-pinned": (0, 1, -2),
     "fixed-fixed": (0, 1, -2, -1),

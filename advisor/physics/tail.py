@@ -20,14 +20,15 @@ from advisor.quantity import (
     share_number,
 )
 
-LIP_ANGLE_DEG = 30.0  # flank of a cup's lip, from the axis
-FRACTURE_ENERGY_LEAST = 100.0  # J/m²
-FRACTURE_ENERGY_MOST = 500.0
+LIP_ANGLE_DEG = 30.0  # flank of a cup's lip, from the axis; memory
+FRACTURE_ENERGY_LEAST = 100.0  # J/m²; memory
+FRACTURE_ENERGY_MOST = 500.0  # memory
 RELAXED_SHARE = 0.6  # of the thrust that was set, left after the first minutes; common practice and memory
 COLLAR_SHARE = 0.7  # of the screw's efficiency that its thrust collar leaves; memory
-FOUNDATION_SHARE = 0.25  # of the diameter: wood across the split plane that gives; part of the split model
-HALF_ROUND = 0.1098  # second moment of a half disc about its own axis over R⁴
-_MPA_PER_GPA = 1000.0
+# of the diameter: wood across the split plane that gives; part of the split model; split-model, memory
+FOUNDATION_SHARE = 0.25
+HALF_ROUND = 0.1098  # second moment of a half disc about its own axis over R⁴; geometry; exact
+_MPA_PER_GPA = 1000.0  # exact
 
 
 def _contact_diameter(thrust: float, end_strength: float) -> float:

@@ -7,10 +7,10 @@ import math
 from advisor.figure import Grade, figure
 from advisor.quantity import altitude_m, kPa, mm, poisson_number
 
-SEA_LEVEL_KPA = 101.325
-LAPSE_PER_M = 2.25577e-5
-LAPSE_POWER = 5.25588
-LIFT_SHARE = 0.5  # of the overturning moment, at which a ring seal starts to lift
+SEA_LEVEL_KPA = 101.325  # iso-2533
+LAPSE_PER_M = 2.25577e-5  # iso-2533
+LAPSE_POWER = 5.25588  # iso-2533
+LIFT_SHARE = 0.5  # of the overturning moment, at which a ring seal starts to lift; derived
 # Share of the air pressure that a shop's pump attains (from memory); ask for the gauge, read with the work on.
 ATTAINED_LOW = 0.5
 ATTAINED_HIGH = 0.85

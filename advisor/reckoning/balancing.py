@@ -10,10 +10,10 @@ from advisor.situation import Situation
 from advisor.situation.assumption import Ledger
 from advisor.situation.shape import AS_GIVEN, FROM_BALANCE, FROM_RADII, density_share, half_log_axis, radii_factor
 
-COUNTERWEIGHT_SHARE = 0.4  # of the diameter: inside the rim, clear of the tool
-FIXING_DIVISOR = 5.0
-LEAST_GRAMS = 0.001  # less than a shaving: nothing that anybody could bolt on
-FEWEST_BOLTS = 2
+COUNTERWEIGHT_SHARE = 0.4  # of the diameter: inside the rim, clear of the tool; common practice, no source
+FIXING_DIVISOR = 5.0  # memory
+LEAST_GRAMS = 0.001  # less than a shaving: nothing that anybody could bolt on; numerics
+FEWEST_BOLTS = 2  # common practice, no source
 BOLT_SHEAR_N = 4800.0  # M6, property class 4.6: 0.6 × 400 MPa × 20.1 mm² (ISO 898-1, quoted from memory)
 MARKING_MM = 0.5  # how truly a new center is pricked by hand; memory
 

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from advisor.data.tables import Number, Table, Text, load
 from advisor.situation import Situation
 
-FULL_BAND = 9000.0  # inch·rpm, never advised beyond
+FULL_BAND = 9000.0  # inch·rpm, never advised beyond; common practice, no source
 SAWN_ROUND = frozenset({"disc", "octagon", "round"})
 
 

@@ -19,8 +19,9 @@ if TYPE_CHECKING:
 
 WOOD_OUTSIDE_MM = 3.0  # left round teeth and rings; common practice, no source
 STOP_SHORT_MM = 3.0  # between the tool and anything of metal; common practice, no source
-UNDER_THE_TOOL_MM = 1.0  # a drive smaller than the finished end by this much all round is out of the tool's way
-SMALLEST_DRIVE_MM = 6.0
+# a drive smaller than the finished end by this much all round is out of the tool's way; common practice, no source
+UNDER_THE_TOOL_MM = 1.0
+SMALLEST_DRIVE_MM = 6.0  # common practice, no source
 TAIL_KINDS: tuple[TailKind, ...] = ("live-point", "live-cup", "live-cone", "live-pad", "dead-point", "dead-cup")
 
 

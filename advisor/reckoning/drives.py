@@ -14,21 +14,21 @@ from advisor.situation.assumption import Assumption
 if TYPE_CHECKING:
     from advisor.models.case import Drive as GivenDrive
 
-TOOTH_HALF_ANGLE_DEG = 30.0
-CHISEL_INCLUDED_DEG = 35.0  # teeth up to this included angle are chisels
-LEAST_SEAT_MM = 2.0
-MOST_SEAT_MM = 6.0
-MOST_SEAT_TWO_SIDE_MM = 10.0  # two large spurs in side grain
-SEAT_SHARE_OF_TOOTH = 0.8
-SEAT_SHARE_OF_END = 1 / 5
-SEAT_SHARE_OF_CHECKED_END = 1 / 10
-ROUNDED_UP = 1 + 1e-9  # the advised depth is enough, not a rounding error short of it
-RING_INNER_SHARE = 0.85
-RING_LARGEST_MM = 32.0
-CUP_LARGEST_MM = 25.0
-RING_SHARE_OF_END = 0.6
-INNER_SHARE = {"four": 0.4, "two": 0.3, "ring": RING_INNER_SHARE, "cup": RING_INNER_SHARE, "point": 0.0}
-TEETH = {"four": 4, "two": 2, "ring": 24, "cup": 0, "point": 0}
+TOOTH_HALF_ANGLE_DEG = 30.0  # common practice, no source
+CHISEL_INCLUDED_DEG = 35.0  # teeth up to this included angle are chisels; memory
+LEAST_SEAT_MM = 2.0  # common practice, no source
+MOST_SEAT_MM = 6.0  # common practice, no source
+MOST_SEAT_TWO_SIDE_MM = 10.0  # two large spurs in side grain; common practice, no source
+SEAT_SHARE_OF_TOOTH = 0.8  # memory
+SEAT_SHARE_OF_END = 1 / 5  # memory
+SEAT_SHARE_OF_CHECKED_END = 1 / 10  # memory
+ROUNDED_UP = 1 + 1e-9  # the advised depth is enough, not a rounding error short of it; numerics
+RING_INNER_SHARE = 0.85  # memory
+RING_LARGEST_MM = 32.0  # common practice, no source
+CUP_LARGEST_MM = 25.0  # common practice, no source
+RING_SHARE_OF_END = 0.6  # memory
+INNER_SHARE = {"four": 0.4, "two": 0.3, "ring": RING_INNER_SHARE, "cup": RING_INNER_SHARE, "point": 0.0}  # memory
+TEETH = {"four": 4, "two": 2, "ring": 24, "cup": 0, "point": 0}  # common practice, no source
 KIND_OF_METHOD = {
     "spur-drive": "four",
     "two-spur-drive": "two",
@@ -36,7 +36,7 @@ KIND_OF_METHOD = {
     "cup-drive": "cup",
     "point-and-pin-drive": "point",
 }
-POINT_PIN_MM = 6.0
+POINT_PIN_MM = 6.0  # common practice, no source
 CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 
 

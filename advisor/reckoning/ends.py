@@ -12,26 +12,26 @@ from advisor.reckoning.drives import Drive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
 
-FRICTION_LOW_DRY = 0.20
-FRICTION_LOW_WET = 0.15
-CRUSH_DIVISOR = 1.2
-HARDNESS_AREA_MM2 = 100.0  # on which the side hardness of the tables is measured
-SINK_MOST_MM = 10.0
-SINK_SHARE_OF_END = 0.4
-CUP_LARGEST_MM = 19.0
-CUP_SHARE_OF_END = 0.6
-CUP_LIP_MM = 1.25
-PAD_LARGEST_MM = 38.0
+FRICTION_LOW_DRY = 0.20  # friction-design
+FRICTION_LOW_WET = 0.15  # friction-design
+CRUSH_DIVISOR = 1.2  # memory
+HARDNESS_AREA_MM2 = 100.0  # on which the side hardness of the tables is measured; Wood Handbook, chapter 5
+SINK_MOST_MM = 10.0  # memory
+SINK_SHARE_OF_END = 0.4  # memory
+CUP_LARGEST_MM = 19.0  # common practice, no source
+CUP_SHARE_OF_END = 0.6  # memory
+CUP_LIP_MM = 1.25  # memory
+PAD_LARGEST_MM = 38.0  # common practice, no source
 CENTER_RATING_N = 2000.0  # a firm handwheel; memory
-POINT_ANGLE_DEG = 60.0
-SPLIT_DIVISOR = 3.0
-SPLIT_DIVISOR_WEAK = 5.0
-PITH_SOUND = 0.8
-BUCKLE_DIVISOR = 3.0
-BUCKLE_DIVISOR_BOWED = 5.0
-EULER_FROM_RATIO = 8.0
-LEAN_DIAGONAL_DEG = 45.0
-SHORT_COLUMN_SHARE = 0.5
+POINT_ANGLE_DEG = 60.0  # common practice, no source
+SPLIT_DIVISOR = 3.0  # memory
+SPLIT_DIVISOR_WEAK = 5.0  # memory
+PITH_SOUND = 0.8  # memory
+BUCKLE_DIVISOR = 3.0  # memory
+BUCKLE_DIVISOR_BOWED = 5.0  # memory
+EULER_FROM_RATIO = 8.0  # memory
+LEAN_DIAGONAL_DEG = 45.0  # memory
+SHORT_COLUMN_SHARE = 0.5  # memory
 # Share of the thrust that opens the end, derived in the model of splitting for 60° teeth (memory for ring and cup).
 OPENING_AT_DRIVE = {"four": 0.29, "two": 0.57, "ring": 0.11, "cup": 0.11}
 # Teeth in line with the plane that splits, as a share of all.

@@ -19,7 +19,7 @@ from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
 
 SAFETY = 1.5  # both of VDI 3106: on the grip at rest, and on what the cut needs
-NEED_MOST = 0.75  # of the grip at rest over its safety; a hold weaker than that is judged as a hold
+NEED_MOST = 0.75  # of the grip at rest over its safety; a hold weaker than that is judged as a hold; memory
 JAW_MOMENTS = Table(
     "jaw_moments.csv",
     (Text("method"), Number("gripped_mm", 5.0, 500.0), Number("moment_kg_m", 0.001, 2.0), Text("why"), Text("source")),

@@ -8,7 +8,7 @@ from advisor.physics import slender
 from advisor.reckoning import ends
 from advisor.situation import Situation
 
-PUSH_N = 50.0  # what a tool leans on the work sideways
+PUSH_N = 50.0  # what a tool leans on the work sideways; memory
 
 
 class Slender(NamedTuple):

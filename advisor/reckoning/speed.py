@@ -13,14 +13,14 @@ from advisor.reckoning.thrust import Thrust
 from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
 
-MM_PER_INCH = 25.4
-START_SHARE_NOT_ROUND = 0.6
-START_SHARE_ROUND = 0.5
-START_BAND = 3000.0
-START_ROOT = 1800.0
-SANDING_START_BAND = 2000.0
-INTERRUPTED_BAND = 4000.0
-NOT_TRUE_BAND = 6000.0
+MM_PER_INCH = 25.4  # exact
+START_SHARE_NOT_ROUND = 0.6  # common practice, no source
+START_SHARE_ROUND = 0.5  # common practice, no source
+START_BAND = 3000.0  # common practice, no source
+START_ROOT = 1800.0  # common practice, no source
+SANDING_START_BAND = 2000.0  # common practice, no source
+INTERRUPTED_BAND = 4000.0  # common practice, no source
+NOT_TRUE_BAND = 6000.0  # common practice, no source
 FROM_UNBALANCE = ("walking", "hold")
 
 

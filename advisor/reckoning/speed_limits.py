@@ -13,14 +13,14 @@ from advisor.reckoning.holds.workmanship import adhesive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
 
-MM_PER_INCH = 25.4
-BURST_DIVISOR = 5.0
-NOT_ROUND_CAP = 3500.0
-ROUND_CAP = 4000.0
-SANDING_BAND = 4500.0
-DRILLING_BAND_MM = 15000.0
+MM_PER_INCH = 25.4  # exact
+BURST_DIVISOR = 5.0  # memory
+NOT_ROUND_CAP = 3500.0  # common practice, no source
+ROUND_CAP = 4000.0  # common practice, no source
+SANDING_BAND = 4500.0  # common practice, no source
+DRILLING_BAND_MM = 15000.0  # common practice, no source
 SHOP_GLUES = ("pva", "epoxy", "polyurethane", "cyanoacrylate")
-TOUCHED_SHARE = 0.7  # area of a glue joint that really met
+TOUCHED_SHARE = 0.7  # area of a glue joint that really met; memory
 DEVICE_CAPS = Table(
     "device_caps.csv",
     (Text("method"), Number("rpm", 100.0, 5000.0), Text("why"), Text("source")),
@@ -28,9 +28,9 @@ DEVICE_CAPS = Table(
     rows=6,
 )
 CRACKS = frozenset({"check", "crack", "through-crack", "ring-shake"})
-HEAT_CAP_WOOD_W = 10.0
-HEAT_CAP_PLASTIC_W = 3.0
-DEAD_FRICTION = 0.5  # dry, high end
+HEAT_CAP_WOOD_W = 10.0  # memory
+HEAT_CAP_PLASTIC_W = 3.0  # memory
+DEAD_FRICTION = 0.5  # dry, high end; friction-design
 
 
 def rim_speed(situation: Situation, tail_up: bool) -> Limit | None:

@@ -24,8 +24,8 @@ from advisor.reckoning.thrust_need import (
 from advisor.situation import Situation
 
 HANDWHEEL_EFFICIENCY = Spread(0.15, 0.25, 0.35)  # memory
-PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in
-MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %
+PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in; memory
+MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %; memory
 
 
 class Thrust(NamedTuple):

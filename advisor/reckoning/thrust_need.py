@@ -16,23 +16,23 @@ from advisor.reckoning.holds.workmanship import Ends, workmanship
 from advisor.reckoning.speed_limits import DEAD_FRICTION
 from advisor.situation import Situation
 
-GRAVITY = 9.80665
-RELAXATION = 0.6  # thrust left after the first minutes
-SAFETY = 1.5
-SAFETY_FEED_GOES_ON = 2.5
-LEAST_N = 50.0
-LEAST_CAP_N = 150.0
-LOCATE_NEED_N = 30.0
-LOCATE_SET_N = 100.0
-MOTOR_STALL = 1.5
-WEAK_END_GRIP = 0.5
+GRAVITY = 9.80665  # m/s², exact by definition
+RELAXATION = 0.6  # thrust left after the first minutes; common practice, no source
+SAFETY = 1.5  # memory
+SAFETY_FEED_GOES_ON = 2.5  # memory
+LEAST_N = 50.0  # memory
+LEAST_CAP_N = 150.0  # memory
+LOCATE_NEED_N = 30.0  # memory
+LOCATE_SET_N = 100.0  # memory
+MOTOR_STALL = 1.5  # memory
+WEAK_END_GRIP = 0.5  # memory
 SEATED_KINDS = frozenset({"four", "two"})
 SLIPPING_KINDS = frozenset({"ring", "cup"})
-SEARCH_STEPS = 24
-DEAD_STRENGTH_MPA = 40.0  # of an end whose strength nobody knows
-DEAD_STEPS = 40
-DEAD_SETTLED = 1e-6
-DEAD_RUNS_AWAY_N = 1e5  # far above any tailstock: the drag grows faster than the drive
+SEARCH_STEPS = 24  # numerics
+DEAD_STRENGTH_MPA = 40.0  # of an end whose strength nobody knows; memory
+DEAD_STEPS = 40  # numerics
+DEAD_SETTLED = 1e-6  # numerics
+DEAD_RUNS_AWAY_N = 1e5  # far above any tailstock: the drag grows faster than the drive; numerics
 
 
 class Need(NamedTuple):

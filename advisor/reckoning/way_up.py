@@ -11,8 +11,8 @@ from advisor.reckoning.speed import INTERRUPTED_BAND, MM_PER_INCH, NOT_TRUE_BAND
 from advisor.situation import Situation
 from advisor.situation.shape import Body, base_share
 
-LADDER_ROWS = 4
-LEAST_RISE = 1.05  # a smaller step up is none
+LADDER_ROWS = 4  # numerics
+LEAST_RISE = 1.05  # a smaller step up is none; common practice, no source
 STAND_ROCKS_RPM = (300.0, 900.0)  # memory
 
 

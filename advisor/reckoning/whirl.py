@@ -12,10 +12,10 @@ from advisor.reckoning import ends
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
 
-WHIRL_SHARE = 0.6
-WHIRL_SHARE_BOWED = 0.5
-WHIRL_PASSED = 1.3  # above it the whip has died down again; nobody goes there through it
-REAR_SHARE = 0.5
+WHIRL_SHARE = 0.6  # memory
+WHIRL_SHARE_BOWED = 0.5  # memory
+WHIRL_PASSED = 1.3  # above it the whip has died down again; nobody goes there through it; memory
+REAR_SHARE = 0.5  # memory
 WHY = "the work whips"
 Line = tuple[tuple[float, float], ...]
 

@@ -8,11 +8,11 @@ from advisor.models.case import Case
 from advisor.situation.assumption import Ledger
 from advisor.situation.shape import Body
 
-MM_PER_INCH = 25.4
-LIGHT_LATHE_KG = 40.0  # up to 10 in of work; grows with the square of the diameter beyond
-ORDINARY_BASE_MM = 500.0
-ORDINARY_SPINDLE_HEIGHT_MM = 1100.0
-FLOOR_FRICTION = 0.4
+MM_PER_INCH = 25.4  # exact
+LIGHT_LATHE_KG = 40.0  # up to 10 in of work; grows with the square of the diameter beyond; memory
+ORDINARY_BASE_MM = 500.0  # memory
+ORDINARY_SPINDLE_HEIGHT_MM = 1100.0  # memory
+FLOOR_FRICTION = 0.4  # memory
 # How much a stand rocks on its own at 300 to 900 rpm (memory).
 AMPLIFICATION = {"heavy-iron": 1.5, "ordinary": 3.0, "light": 5.0}
 

@@ -9,16 +9,16 @@ from advisor.reckoning.holds.strengths import friction
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 from advisor.situation import Situation
 
-DIVISORS = Divisors(1.5, 1.5)
-DIVISORS_FEED_GOES_ON = Divisors(2.5, 2.5)
-RING_ARM = 0.45  # of the outside diameter
-PAD_SHARE = 0.5
-PAD_MEAN = 2 / 3
-CUP_OF_BALL = 0.6
-MANDREL_RADIUS_MM = 6.0
-MANDREL_FACES = 2
-WEAK_END_GRIP = 0.5
-MEASURED_LOW = 0.8  # a measured pair is known to 20 %
+DIVISORS = Divisors(1.5, 1.5)  # memory
+DIVISORS_FEED_GOES_ON = Divisors(2.5, 2.5)  # memory
+RING_ARM = 0.45  # of the outside diameter; memory
+PAD_SHARE = 0.5  # memory
+PAD_MEAN = 2 / 3  # derived: mean radius of an even pressure
+CUP_OF_BALL = 0.6  # memory
+MANDREL_RADIUS_MM = 6.0  # common practice, no source
+MANDREL_FACES = 2  # derived: both end faces rub
+WEAK_END_GRIP = 0.5  # memory
+MEASURED_LOW = 0.8  # a measured pair is known to 20 %; memory
 WEAK_END = frozenset({"punky", "rot", "spalted", "pith", "check", "crack", "through-crack", "ring-shake"})
 FREE = float("inf")  # the tail stands against tipping and pull
 

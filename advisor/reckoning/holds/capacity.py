@@ -11,7 +11,7 @@ from advisor.reckoning.holds.need import Need
 from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
 
-MOST_RATIO = 1000.0  # a hold that is asked for nothing
+MOST_RATIO = 1000.0  # a hold that is asked for nothing; numerics
 
 
 class Capacity(NamedTuple):
@@ -22,7 +22,7 @@ class Capacity(NamedTuple):
     pull: float
 
 
-NOTHING = Capacity(0.0, 0.0, 0.0)
+NOTHING = Capacity(0.0, 0.0, 0.0)  # exact
 
 
 class Divisors(NamedTuple):

@@ -6,10 +6,10 @@ from advisor.reckoning.holds import jawed, screwed, strengths
 from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.workmanship import workmanship
 
-DIVISORS = Divisors(1.5, 2.5)
-CLAMPS = 3
-CLAMP_CIRCLE = 0.8  # of the diameter
-COLLET_MOST_MM = 40.0
+DIVISORS = Divisors(1.5, 2.5)  # memory
+CLAMPS = 3  # common practice, no source
+CLAMP_CIRCLE = 0.8  # of the diameter; memory
+COLLET_MOST_MM = 40.0  # common practice, no source
 
 
 def clamps(job: Job) -> Model:

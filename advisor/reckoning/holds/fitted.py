@@ -10,11 +10,11 @@ from advisor.reckoning.holds import sizes, strengths
 from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 
-DIVISORS_JAM = Divisors(1.5, 2.5)
+DIVISORS_JAM = Divisors(1.5, 2.5)  # memory
 DIVISORS_VACUUM = Divisors(vacuum.VACUUM_DIVISOR, vacuum.VACUUM_DIVISOR)
-HOOP_DIVISOR = 3.0
-FLOOR_DIVISOR = 3.0
-POISSON = 0.3
+HOOP_DIVISOR = 3.0  # memory
+FLOOR_DIVISOR = 3.0  # memory
+POISSON = 0.3  # memory
 
 
 def jam_chuck(job: Job) -> Model:

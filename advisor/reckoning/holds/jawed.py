@@ -12,16 +12,16 @@ from advisor.reckoning.holds import sizes, strengths
 from advisor.reckoning.holds.capacity import NOTHING, Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 
-DIVISORS = Divisors(1.5, 2.5)
-GIVEN_GRIP_SHARE = 0.8  # a stated grip is known to 20 %
+DIVISORS = Divisors(1.5, 2.5)  # memory
+GIVEN_GRIP_SHARE = 0.8  # a stated grip is known to 20 %; memory
 CONTACT_SOFT = 0.5  # share of bored soft jaws that touches; memory
-CIRCLE_SLACK = 0.04  # of the jaw circle; within it the jaws still touch fully
-CIRCLE_FAR = 0.20
-FOUR_PADS_MM2 = 4 * 20 * 25
-THREE_LINES_MM2 = 3 * 8 * 25
-DRILL_LINES_MM2 = 3 * 2 * 15
-RECESS_SHARE_OF_SPLIT = 0.5
-FLOOR_DEPTHS = 2.0  # a floor thicker than twice the depth helps no more
+CIRCLE_SLACK = 0.04  # of the jaw circle; within it the jaws still touch fully; memory
+CIRCLE_FAR = 0.20  # memory
+FOUR_PADS_MM2 = 4 * 20 * 25  # memory
+THREE_LINES_MM2 = 3 * 8 * 25  # memory
+DRILL_LINES_MM2 = 3 * 2 * 15  # memory
+RECESS_SHARE_OF_SPLIT = 0.5  # memory
+FLOOR_DEPTHS = 2.0  # a floor thicker than twice the depth helps no more; memory
 
 
 class _Seat(NamedTuple):

@@ -13,10 +13,10 @@ from advisor.reckoning.holds.need import Need, catch_need, need, peak, slips, ta
 from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
 
-TRIAL_RPM = 1000.0
-LEFT_TO_UNBALANCE = 0.2  # of the capacity over its divisor
+TRIAL_RPM = 1000.0  # numerics
+LEFT_TO_UNBALANCE = 0.2  # of the capacity over its divisor; memory
 NO_STEADY_FORMS = frozenset({"square", "octagon", "irregular", "slab", "half-log"})
-PRACTICE_DIVISORS = Divisors(1.5, 2.5)
+PRACTICE_DIVISORS = Divisors(1.5, 2.5)  # memory
 
 MODELS: dict[str, Callable[[Job], Model]] = {
     "spur-drive": between_centers.toothed,

@@ -8,16 +8,16 @@ from typing import NamedTuple
 from advisor.reckoning.holds.methods import SLIPS, SPURS, groups, tail_parts
 from advisor.situation import Situation
 
-GRAVITY = 9.80665
+GRAVITY = 9.80665  # m/s², exact by definition
 TAIL_IN_THE_WAY = frozenset({"hollowing", "parting", "drilling"})
-PEAK_ROUND = 1.5
-PEAK_UNEVEN = 2.0
-PEAK_INTERRUPTED = 3.0
-PEAK_UNSUPPORTED = 1.25  # more for work that stands out further than it is wide
-PULL_SHARE = 0.3  # of the cutting force, along the axis when hollowing
-MOTOR_STALL = 1.5
+PEAK_ROUND = 1.5  # memory
+PEAK_UNEVEN = 2.0  # memory
+PEAK_INTERRUPTED = 3.0  # memory
+PEAK_UNSUPPORTED = 1.25  # more for work that stands out further than it is wide; memory
+PULL_SHARE = 0.3  # of the cutting force, along the axis when hollowing; memory
+MOTOR_STALL = 1.5  # memory
 CATCH_FORCE_N = 1000.0  # the hard end of a catch; memory
-FULL_FORCE_MM = 50.0
+FULL_FORCE_MM = 50.0  # memory
 PLATTER_LIKE = frozenset({"bowl", "platter"})
 
 

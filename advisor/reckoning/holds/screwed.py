@@ -13,9 +13,9 @@ from advisor.reckoning.holds import sizes, strengths
 from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.situation import Situation
 
-DIVISORS_SIDE = Divisors(3.0, 3.0)
-DIVISORS_END = Divisors(3.0, 4.0)
-LOW_SHARE = 0.59  # 1 - 1.645 × 0.25, the scatter of withdrawal
+DIVISORS_SIDE = Divisors(3.0, 3.0)  # memory
+DIVISORS_END = Divisors(3.0, 4.0)  # memory
+LOW_SHARE = 0.59  # 1 - 1.645 × 0.25, the scatter of withdrawal; derived; the 0.25 from memory
 
 
 @lru_cache(maxsize=1)

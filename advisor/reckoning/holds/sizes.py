@@ -6,29 +6,29 @@ from advisor.reckoning.holds.capacity import Job, Model
 from advisor.reckoning.holds.methods import GLUED, SCREW_METHODS
 from advisor.situation import Situation
 
-OUTSIDE_GRIP_MM = 25.0
-BUTTON_HEIGHT_MM = 10.0
-TENON_LARGEST_MM = 150.0
-TENON_SHOULDER_MM = 8.0  # of flat beside the tenon
-RECESS_SHARE = 0.3  # of the diameter
-RECESS_LARGEST_MM = 100.0
-RECESS_DEPTH_MM = 4.0
-RECESS_FOOT_MM = 40.0  # a finished foot is this much wider than its recess
-PLATE_LEAST_MM = 75.0
-PLATE_MOST_MM = 200.0
-CIRCLE_OF_PLATE = 0.8
-SCREW_MM = 5.5
-SCREW_THREAD_SIDE_MM = 25.0
-SCREW_THREAD_END_MM = 45.0
-WORM_BORDER_MM = 150.0
-WORMS = ((8.0, 25.0), (10.0, 30.0))  # diameter and thread, up to the border and above it
-BLOCK_WHOLE_FACE_MM = 75.0
-BLOCK_SHARE = 0.5
-BLOCK_SHARE_HARD = 0.67  # stone, resin and their like
+OUTSIDE_GRIP_MM = 25.0  # common practice, no source
+BUTTON_HEIGHT_MM = 10.0  # common practice, no source
+TENON_LARGEST_MM = 150.0  # common practice, no source
+TENON_SHOULDER_MM = 8.0  # of flat beside the tenon; common practice, no source
+RECESS_SHARE = 0.3  # of the diameter; common practice, no source
+RECESS_LARGEST_MM = 100.0  # common practice, no source
+RECESS_DEPTH_MM = 4.0  # common practice, no source
+RECESS_FOOT_MM = 40.0  # a finished foot is this much wider than its recess; common practice, no source
+PLATE_LEAST_MM = 75.0  # common practice, no source
+PLATE_MOST_MM = 200.0  # common practice, no source
+CIRCLE_OF_PLATE = 0.8  # common practice, no source
+SCREW_MM = 5.5  # common practice, no source
+SCREW_THREAD_SIDE_MM = 25.0  # common practice, no source
+SCREW_THREAD_END_MM = 45.0  # common practice, no source
+WORM_BORDER_MM = 150.0  # common practice, no source
+WORMS = ((8.0, 25.0), (10.0, 30.0))  # diameter and thread, up to the border and above it; common practice, no source
+BLOCK_WHOLE_FACE_MM = 75.0  # common practice, no source
+BLOCK_SHARE = 0.5  # common practice, no source
+BLOCK_SHARE_HARD = 0.67  # stone, resin and their like; common practice, no source
 HARD_FAMILIES = frozenset({"stone", "resin", "hybrid"})
-TAPE_MOST_MM = 100.0
-JAM_SHARE = 0.85
-SEAL_SHARE = 0.6
+TAPE_MOST_MM = 100.0  # common practice, no source
+JAM_SHARE = 0.85  # common practice, no source
+SEAL_SHARE = 0.6  # common practice, no source
 
 
 def clamp(value: float, low: float, high: float) -> float:

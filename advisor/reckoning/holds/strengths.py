@@ -11,7 +11,7 @@ from advisor.reckoning.defects import defect_share, slope_share
 from advisor.reckoning.holds.workmanship import Ends
 from advisor.situation import Situation
 
-CRUSH_DIVISOR = 1.2
+CRUSH_DIVISOR = 1.2  # memory
 ALL_ROUND_FORMS = frozenset({"sphere", "ring"})
 
 

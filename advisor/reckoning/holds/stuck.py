@@ -10,7 +10,7 @@ from advisor.reckoning.holds.capacity import NOTHING, Capacity, Divisors, Job, M
 from advisor.reckoning.holds.workmanship import UNNAMED_ADHESIVE, adhesive
 
 DIVISORS_GLUE = Divisors(glue.GLUE_DIVISOR, glue.GLUE_DIVISOR)
-DIVISORS_TAPE = Divisors(3.0, 3.0)
+DIVISORS_TAPE = Divisors(3.0, 3.0)  # memory
 
 
 def _kind(job: Job, model: Model) -> str:

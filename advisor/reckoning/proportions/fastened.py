@@ -9,16 +9,16 @@ from advisor.reckoning.holds import sizes
 from advisor.reckoning.holds.need import overhang
 from advisor.reckoning.proportions.size import ENOUGH, Check, Proportions, Size, Trial, said, shop
 
-COUNTS = (4, 6, 8, 10, 12)  # more than twelve is a rim of holes
-THREADS_MM = (15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0)  # as screws are sold
-THREAD_SHARE = 0.5  # of the work's length that may hold thread
+COUNTS = (4, 6, 8, 10, 12)  # more than twelve is a rim of holes; common practice, no source
+THREADS_MM = (15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0)  # as screws are sold; common practice, no source
+THREAD_SHARE = 0.5  # of the work's length that may hold thread; common practice, no source
 CLEAR_OF_STEEL_MM = 5.0  # between the tool and the tip of a screw; memory
-GLUE_SHARE = 0.45  # of the work's diameter: contact that practice asks for
-SEAL_SHARE = 0.95
-LEAST_SEAL_MM = 25.0
-TAPE_MOST_MM = 150.0
+GLUE_SHARE = 0.45  # of the work's diameter: contact that practice asks for; common practice, no source
+SEAL_SHARE = 0.95  # common practice, no source
+LEAST_SEAL_MM = 25.0  # common practice, no source
+TAPE_MOST_MM = 150.0  # common practice, no source
 # Diameters of the glued face that the work may stand out: with the tailstock up, and with it away.
-REACH = {
+REACH = {  # common practice, no source
     "glue-block": (3.0, 1.5),
     "waste-block-faceplate": (3.0, 1.5),
     "paper-joint": (0.5, 0.5),

@@ -11,7 +11,7 @@ from advisor.reckoning.proportions.size import ENOUGH, Check, Proportions, Size,
 
 LEAST_WALL_MM = 15.0  # common practice, no source
 LEAST_DIAMETER_MM = 25.0  # smaller jaws do not open in it; memory
-DEPTHS_MM = (sizes.RECESS_DEPTH_MM, 6.0, 8.0)
+DEPTHS_MM = (sizes.RECESS_DEPTH_MM, 6.0, 8.0)  # common practice, no source
 DEPTH_SHARE = 0.25  # of the work's length; common practice, no source
 FIELD, DEPTH, WALL = "recess.diameter", "recess.depth", "recess.wall"
 

@@ -10,15 +10,15 @@ from advisor.reckoning.holds.margins import steady_possible
 from advisor.reckoning.holds.need import overhang
 from advisor.reckoning.proportions.size import ENOUGH, Check, Circle, Proportions, Size, Trial, said, shop
 
-LEAST_SHARE_ALONE = 0.25  # of the diameter of side-grain work, tailstock away
-LEAST_SHARE_TAIL = 0.2
-REACH_SIDE = 3.0  # diameters of a side-grain tenon that the work may stand out alone
-REACH_END = 4.0
+LEAST_SHARE_ALONE = 0.25  # of the diameter of side-grain work, tailstock away; common practice, no source
+LEAST_SHARE_TAIL = 0.2  # common practice, no source
+REACH_SIDE = 3.0  # diameters of a side-grain tenon that the work may stand out alone; common practice, no source
+REACH_END = 4.0  # common practice, no source
 LEAST_TENON_MM = 10.0  # less is a pin; memory
 LEAST_LENGTH_MM = 6.0  # shorter gives the jaws nothing; common practice, no source
-CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
+CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws; common practice, no source
 FOOT_SHARE = 0.25  # of the work's length that a tenon may take; common practice, no source
-TAKES_UP_TO = {
+TAKES_UP_TO = {  # common practice, no source
     "collet": 40.0,
     "collet-block": 40.0,
     "split-bushing": 75.0,
@@ -27,13 +27,13 @@ TAKES_UP_TO = {
     "four-jaw-independent": 150.0,
     "drill-chuck": 12.0,
 }
-NEWTONS_PER_POUND = 4.4482216152605
+NEWTONS_PER_POUND = 4.4482216152605  # exact
 LENGTH_WHY = {"jaws-on-tenon": "the shoulder holds, not length", "long-jaws": "as long as the jaws bite"}
-END_SHARE = 0.85  # of the end face that a tenon may take
+END_SHARE = 0.85  # of the end face that a tenon may take; memory
 FIELD = "tenon.diameter"
 ON_A_TENON = ("jaws-on-tenon", "long-jaws")
-WORTH_TELLING = 0.6  # of the tenon: a root that asks for less decides nothing
-DIFFERENCE = 0.01  # of the margin; less is not worth telling
+WORTH_TELLING = 0.6  # of the tenon: a root that asks for less decides nothing; numerics
+DIFFERENCE = 0.01  # of the margin; less is not worth telling; numerics
 
 
 class _Span(NamedTuple):
