@@ -150,6 +150,7 @@ def test_a_question_is_answered_with_its_own_parts(client: Asking, ask: str, the
 def test_what_must_not_be_mounted_gets_no_speed(client: Asking) -> None:
     told = text_of(client.post("/", data={**LEG, "work.condition": "through-crack"}).text)
     assert "DO NOT MOUNT." in told
+    assert "None of these is a value to run at: it must not be mounted." in told
     assert "Start at" not in told
     assert "Step by step" not in told
 
