@@ -220,7 +220,7 @@ def speed_fact(situation: Situation, speed: Speed) -> Fact:
         "mass_kg": body.mass,
         "walk_share": _share(speed.ceiling.value, speed.walks),
         "move_mm": max((move.distance for move in weight.moves), default=None),
-        "couple_share": _share(weight.couple, body.mass * body.offset * body.length / 2),
+        "couple_share": _share(weight.couple, body.mass * body.offset * body.length / 2) or 0.0,
         "counterweight_g": fixing.grams if fixing is not None else None,
         "set_over_whirl": _share(situation.case.machine.rpm_set, whip),
         "wanted_over_whirl": _share(wanted, whip),

@@ -16,7 +16,7 @@ from advisor.models.case import Case
 from advisor.models.fields import changed
 from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
-from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR
+from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR, moves, words_of
 from advisor.reckoning.speed import first_speed, speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
@@ -30,6 +30,7 @@ LARGEST_DRIVE_MM = 60.0
 LEAST_LIGHTER = 0.25  # of the stated force: lighter than that is another job
 TENON_CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
 RECESS_WALL_MM = 20.0
+STATIC_SHARE = 0.75  # of the larger offset of two ends: less, and the rest is a couple
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
 
@@ -151,10 +152,12 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
     """(name, value -> (words, situation), mildest value, strongest value) for every single change."""
     situation = advice.situation
     case, body, lathe = situation.case, situation.body, situation.lathe
+    told = "; ".join(words_of(move) for move in moves(situation)) if advice.verdict == "do-not-mount" else ""
+    how = f"move the centers {told}" if told else "move the centers, saw it rounder"
 
     def offset(value: float) -> tuple[str, Situation]:
         moved = situation._replace(body=body._replace(offset=value))
-        return f"center of mass within {value:.2g} mm of the axis (move the centers, saw it rounder)", moved
+        return f"center of mass within {value:.2g} mm of the axis ({how})", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
         radius = COUNTERWEIGHT_SHARE * body.diameter
@@ -184,7 +187,9 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
         return "a steady in the middle", situation._replace(case=supported)
 
     yield "offset", offset, body.offset, 0.0
-    yield "counterweight", counterweight, 0.0, body.mass * body.offset / (COUNTERWEIGHT_SHARE * body.diameter) * 1000
+    if body.static is None or body.static > STATIC_SHARE * body.offset:  # one weight cures no lean of the two ends
+        whole = body.mass * body.offset / (COUNTERWEIGHT_SHARE * body.diameter) * 1000
+        yield "counterweight", counterweight, 0.0, whole
     if lathe.mass < HEAVIEST_LATHE_KG:
         yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
     if not lathe.bolted:
@@ -201,9 +206,14 @@ def _as_said(value: float, down: bool, strongest: float) -> float:
 
 
 def speed_changes(advice: Advice) -> list[str]:
-    """The smallest single changes that lift the ceiling to the speed the person wants, or that none does."""
-    wanted = advice.situation.case.cut.wanted_rpm
+    """The smallest single changes that lift the ceiling to the speed the person wants, or that none does.
+
+    A lathe that cannot go as slow as the ceiling wants its own slowest speed, whatever the person wants.
+    """
+    wanted, slowest = advice.situation.case.cut.wanted_rpm, advice.speed.minimum
     now = advice.speed.ceiling.value
+    if slowest is not None and slowest > now:
+        wanted = max(slowest, wanted or 0.0)
     target = wanted if wanted is not None and wanted > now else None
     if wanted is not None and target is None:
         return []
@@ -227,7 +237,8 @@ def speed_changes(advice: Advice) -> list[str]:
             words += f", its fixing good for {fact_of.newtons(FIXING_DIVISOR * pull)}"
         found.append(f"{words}: ceiling {fact_of.turns(reached)}")
     if target is not None and not found:
-        return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or slower"]
+        slower = "slower" if target != slowest else "a lower pulley"
+        return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or {slower}"]
     return found
 
 

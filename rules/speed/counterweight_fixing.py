@@ -3,14 +3,16 @@
 What it looks at   an uneven blank that walks the lathe first, and the weight that would balance it
 Why it matters     its pull grows with the square of speed and its fixing sees all of it
 What to do         bolt it through at two places at least, washers and locking nuts, for five times its pull
-Does not apply     work that other limits stop first; moving the centers, which is better
+Does not apply     ends that lean apart, which one weight cannot cure; work that other limits stop first; moved centers
 Sources            dynamics; five times its pull and bolts of class 4.6 are from memory
 """
 
-from advisor.rulebook import Effect, Rule, above, fact
+from advisor.rulebook import Effect, Rule, above, at_most, fact
 
 rule = Rule(
-    when=fact("speed", state="not-round", walk_share=above(0.8), counterweight_g=above(50.0)),
+    when=fact(
+        "speed", state="not-round", walk_share=above(0.8), counterweight_g=above(50.0), couple_share=at_most(0.25)
+    ),
     effect=Effect.CHECK,
     says=(
         "If a counterweight, not better centers: {weight} at {weight_radius}, opposite the heavy side and "

@@ -208,3 +208,33 @@ def test_a_wish_that_no_single_change_fulfills_is_told_so() -> None:
 def test_a_steady_is_offered_where_the_bar_whips() -> None:
     changes = speed_of("NARROW; cut.wanted_rpm=3500", changes=True)["would_change"]
     assert any("steady" in words for words in changes)
+
+
+LEANING = (
+    "SPINDLE; work.form=log; work.diameter=6in; work.length=20in; machine.min_rpm=300; machine.mass=40kg; "
+    "work.radii=[70mm, 72mm, 76mm, 74mm, 70mm, 68mm, 66mm, 68mm]; "
+    "work.radii_far_end=[70mm, 68mm, 66mm, 68mm, 70mm, 72mm, 76mm, 74mm]"
+)
+
+
+def test_a_lathe_too_fast_for_the_piece_is_told_what_brings_the_ceiling_up_to_it() -> None:
+    found = of(LEANING, True)
+    assert found["verdict"] == "do-not-mount"
+    told = found["speed"]["would_change"]
+    assert all(int(words.rsplit(" ", 2)[1]) >= 300 for words in told)
+    (centers,) = (words for words in told if words.startswith("center of mass"))
+    assert "at the end of work.radii 4.3 mm toward radius 3 of 8" in centers
+    assert "at the far end 4.3 mm toward radius 7 of 8" in centers
+
+
+def test_one_counterweight_is_not_offered_for_ends_that_lean_apart() -> None:
+    found = of(LEANING.replace("machine.min_rpm=300; ", ""), True)
+    told = [*found["speed"]["would_change"], *found.get("checks", [])]
+    assert not any("counterweight" in words for words in told)
+    assert any("one counterweight cannot cure it" in words for words in found["notes"])
+
+
+def test_a_lathe_far_too_fast_is_told_that_nothing_small_helps() -> None:
+    half = "BOWL; work.form=half-log; work.moisture=green; work.diameter=16in; machine.mass=70kg; machine.min_rpm=450"
+    (told,) = of(half, True)["speed"]["would_change"]
+    assert told == "no single change lifts the ceiling to 450 rpm: another machine, another piece or a lower pulley"
