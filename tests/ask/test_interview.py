@@ -9,9 +9,8 @@ import pytest
 
 from advisor.advice import default_engine
 from advisor.advice.trial import Bench, Outcome, disagreements, laid
-from advisor.ask import interview as module
 from advisor.ask.interview import Interview, Next, decides, moves
-from advisor.ask.questions import questions, tries, value_of
+from advisor.ask.questions import Question, questions, tries, value_of
 from advisor.reading import InputFault, read_case, read_text, write_case
 from tests.ask.persons import person
 from tests.whole.answers import answer
@@ -31,10 +30,11 @@ FEW = ("material", "size", "seen", "shape", "speeds", "lathe", "cut")
 
 
 @pytest.fixture
-def few(monkeypatch: pytest.MonkeyPatch) -> None:
+def few(monkeypatch: pytest.MonkeyPatch) -> tuple[Question, ...]:
     """Some of the questions: fewer answers to try in the model."""
     found = tuple(question for question in questions() if question.id in FEW)
-    monkeypatch.setattr(module, "questions", lambda: found)
+    monkeypatch.setattr("advisor.ask.interview.questions", lambda: found)
+    return found
 
 
 def interview(known: dict[str, str]) -> Interview:
@@ -86,18 +86,17 @@ def test_material_and_size_come_first() -> None:
     assert talked.case is not None
 
 
-@pytest.mark.usefixtures("few")
-def test_each_question_could_change_the_answer_and_those_that_remain_could_not() -> None:
-    ask_until_nothing_matters()
+def test_each_question_could_change_the_answer_and_those_that_remain_could_not(few: tuple[Question, ...]) -> None:
+    ask_until_nothing_matters(few)
 
 
 @pytest.mark.slow
 @pytest.mark.cases
 def test_that_holds_for_all_questions() -> None:
-    ask_until_nothing_matters()
+    ask_until_nothing_matters(questions())
 
 
-def ask_until_nothing_matters() -> None:
+def ask_until_nothing_matters(every: tuple[Question, ...]) -> None:
     """Every reason is a real one, checked by the way of a script, and in the end no answer left is one."""
     known = {name: text for name, text in BOWL.items() if not name.startswith(("machine.", "work.condition"))}
     talked = interview(known)
@@ -117,7 +116,7 @@ def ask_until_nothing_matters() -> None:
     case = talked.case
     assert case is not None
     now = talked.bench.outcome(case)
-    left = [f for q in module.questions() for f in talked.open_fields(q) if f.fits(case, now)]
+    left = [f for q in every for f in talked.open_fields(q) if f.fits(case, now)]
     assert len(left) > 5
     for field in left:
         for value in tries(field, case):
@@ -177,8 +176,8 @@ def test_going_back_takes_the_answer_with_it() -> None:
 
 def test_an_answer_that_contradicts_is_refused_and_not_kept() -> None:
     talked = interview({**BOWL, "work.finished_diameter": "200 mm"})
-    purpose = next(question for question in questions() if question.id == "purpose")
-    asked = Next(purpose, talked.open_fields(purpose), None)
+    shape = next(question for question in questions() if question.id == "shape")
+    asked = Next(shape, talked.open_fields(shape), None)
     with pytest.raises(InputFault) as fault:
         talked.answer(asked, {"work.thinnest_diameter": 210.0})
     assert "work.thinnest_diameter and work.finished_diameter do not go together" in str(fault.value)
@@ -200,10 +199,9 @@ def same(one: Outcome, other: Outcome) -> bool:
     return (one.verdict, one.hold) == (other.verdict, other.hold) and not moves(one, other)
 
 
-@pytest.mark.usefixtures("few")
 @pytest.mark.parametrize("seed", [11, 13, 23])
-def test_a_person_reaches_the_answer_of_the_full_case(seed: int) -> None:
-    asked_for = {field.name for question in module.questions() for field in question.fields}
+def test_a_person_reaches_the_answer_of_the_full_case(few: tuple[Question, ...], seed: int) -> None:
+    asked_for = {field.name for question in few for field in question.fields}
     known = {name: text for name, text in person(random.Random(seed)).items() if name in asked_for} | KIT
     talked = interview(KIT)
     asked = talk(talked, known)
