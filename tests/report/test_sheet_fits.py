@@ -83,3 +83,23 @@ def test_a_unit_stands_behind_the_last_line_of_its_value() -> None:
     value, unit = (next(mark for mark in made.marks if mark.text == text) for text in ("800", "rpm"))
     assert unit.x > width("800", 50.0)
     assert unit.y == value.y
+
+
+def test_a_reason_that_names_a_crowd_is_set_smaller_and_still_fits() -> None:
+    crowd = PAGE._replace(reason="W" * 97 + " and more; " * 190, sections=(Section("Cautions", ("look",)),))
+    assert crowd.reason_points < PAGE.reason_points
+    assert height(flow.lay_out(crowd)) <= HEIGHT
+
+
+def test_a_piece_of_twenty_hostile_parts_fills_a_page_and_no_more() -> None:
+    parts = ", ".join(f"{'W' * 96}{number}" for number in range(10, 30))
+    condition = "[through-crack, rot, nails, grit, untested-glue, uncured, punky, void, burl, live-edge]"
+    case = case_of(
+        "cracked", f"work.parts=[{parts}]", f"person.reacted_before=[{parts}]", f"work.condition={condition}"
+    )
+    made, answer = laid(case)
+    assert height(made) <= HEIGHT
+    shown = [text for column in made.columns for section in column for text in section.shown]
+    assert len(answer["reasons"]) > len(shown)
+    assert any("more: advisor advise prints them all" in text for text in shown)
+    assert {entry["text"] for entry in answer["cautions"]} <= set(shown)

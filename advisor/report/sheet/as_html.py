@@ -36,7 +36,7 @@ def _page(laid: Laid) -> str:
     columns = "".join(f"<div>{''.join(map(_section, column))}</div>" for column in laid.columns)
     return "\n".join(
         [
-            f'<main class="page" style="--body:{laid.body:g};--head:{laid.head:g}">',
+            f'<main class="page" style="--body:{laid.body:g};--head:{laid.head:g};--reason:{page.reason_points:g}">',
             f'<div class="top"><h1 dir="auto">{escape(page.name)}</h1><p>{escape(page.made)}</p></div>',
             _verdict(page),
             _bigs(page.speeds, "speed"),

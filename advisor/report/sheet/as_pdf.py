@@ -68,6 +68,7 @@ def _page(laid: Laid) -> dict[str, Any]:
         "verdict": page.verdict,
         "body": laid.body,
         "head": laid.head,
+        "reason_points": page.reason_points,
         "speeds": [big._asdict() for big in page.speeds],
         "hold": [big._asdict() for big in page.hold],
         "facts": [[name, breakable(text)] for name, text in page.facts],

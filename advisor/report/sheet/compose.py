@@ -127,7 +127,7 @@ def _sections(answer: Mapping[str, Any], others: Iterable[Mapping[str, Any]], un
         yield Section("Before the switch", _texts(answer["checks"]), boxes=True)
         yield from _way_up(speed, units)
     if also:
-        yield Section("And because" if refused else "Also", also)
+        yield Section("And because" if refused else "Also", also, may_be_cut=True)
     yield from _chart(speed, refused)
     settings = [] if refused else [text for text in cut_lines(answer["tool"], units) if not text.startswith("never")]
     if "feed_mm" in answer.get("tool", {}):

@@ -146,8 +146,8 @@ def verdict_flow(page: Page, head: float) -> Flow:
     return stacked(
         [
             text_flow(page.headline, VERDICT * head, room, bold=True),
-            text_flow(page.reason, 13 * head, room),
-            text_flow(page.remedy, 13 * head, room, bold=True),
+            text_flow(page.reason, page.reason_points * head, room),
+            text_flow(page.remedy, page.reason_points * head, room, bold=True),
         ]
     )
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from advisor.drawing.svg import Picture
 
 WIDTH, HEIGHT = 194.0, 262.0  # mm of the part that is printed, 8 mm within A4 and letter alike
+LONG_REASON = 400  # letters
 
 
 class Big(NamedTuple):
@@ -69,3 +70,8 @@ class Page(NamedTuple):
     sections: tuple[Section, ...]
     foot: str
     units: str
+
+    @property
+    def reason_points(self) -> float:
+        """Size of the reason in the frame; one that lists many names is set smaller."""
+        return 13.0 if len(self.reason) + len(self.remedy) <= LONG_REASON else 7.0
