@@ -12,6 +12,11 @@ RECESS_ONLY = f"{PLATTER}; hold.kit=[faceplate-screws, jaws-in-recess, friction-
 SHUT_AT_HOLLOW = {
     "grip-turned-away": ("BOWL; work.state=finished; cut.operation=hollowing", "nothing is left to grip"),
     "no-safe-hold": (f"{RECESS_ONLY}; hold.recess.diameter=75mm; hold.recess.wall=12mm", "Less than 15 mm of wood"),
+    "no-safe-hold, and what would open it": (
+        "BOWL; work.length=6in; work.state=round; cut.operation=hollowing; hold.method=jaws-in-recess; "
+        "hold.kit=[jaws-in-recess]",
+        "What would change it: finishing cuts only",
+    ),
     "recess-through-the-floor": (f"{RECESS_ONLY}; work.floor=8mm", "the floor is 8 mm"),
     "too-short": (f"{SHALLOW}; hold.kit=[screw-chuck, jaws-on-tenon, friction-block]", "asks 40 mm"),
 }
@@ -39,7 +44,8 @@ STOPS = [
     ("BOWL; hold.kit=[faceplate-screws, jaws-on-tenon]", "clear the foot", "no-hold-to-hand", "friction block", BAD),
     (SHORT_BOWL, "hollow", "too-short", "any bowl asks 25 mm", BAD),
     (THIN_ROD, "finish", "no-safe-thrust", "no thrust", BAD),
-    *((text, "hollow", fault, says, BAD) for fault, (text, says) in SHUT_AT_HOLLOW.items()),
+    (THIN_ROD.replace("8N", "20N"), "finish", "no-safe-hold", "Another piece or another lathe", BAD),
+    *((text, "hollow", fault.split(",")[0], says, BAD) for fault, (text, says) in SHUT_AT_HOLLOW.items()),
     *((text, "rough", fault, says, BAD) for fault, (text, says) in SHUT_AT_ONCE.items()),
     *((*row, "ask-first") for row in OPEN_TO_OTHERS),
 ]
