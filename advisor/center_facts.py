@@ -37,7 +37,7 @@ def force(value: float, up: bool, most: float = math.inf) -> str:
         figure = two_figures(value / unit, up)
         if value <= most < math.inf:
             figure = min(figure, two_figures(most / unit, False))
-        told.append(f"{figure:.0f} {word}")
+        told.append(f"{figure:.2g} {word}" if figure < 1 else f"{figure:.0f} {word}")
     return f"{told[0]} ({told[1]})"
 
 
@@ -48,7 +48,7 @@ def length(value: float) -> str:
 
 def turning(value: float) -> str:
     """A torque to two figures."""
-    return f"{value:.2g} N·m"
+    return f"{float(f'{value:.2g}'):g} N·m"
 
 
 def facts_of_centers(situation: Situation, window: Thrust) -> list[Fact]:

@@ -30,6 +30,7 @@ LARGEST_DRIVE_MM = 60.0
 LEAST_LIGHTER = 0.25  # of the stated force: lighter than that is another job
 TENON_CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws
 RECESS_WALL_MM = 20.0
+CUSTOM = ("rim-speed", "operation", "material", "device-mark", "machine-maximum")
 STATIC_SHARE = 0.75  # of the larger offset of two ends: less, and the rest is a couple
 NARROW_FROM = 1.5  # a thrust within this of its limit is a narrow window
 
@@ -148,22 +149,34 @@ def rungs(advice: Advice) -> tuple[Rung, ...]:
     return ladder(advice.situation, lambda stage: ceiling_of(stage, advice.used.method))
 
 
-def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple[str, Situation]], float, float]]:
-    """(name, value -> (words, situation), mildest value, strongest value) for every single change."""
-    situation = advice.situation
-    case, body, lathe = situation.case, situation.body, situation.lathe
+Change = Callable[[float], tuple[str, Situation]]
+Trial = tuple[str, Change, float, float]
+
+
+def _balance_trials(advice: Advice) -> Iterable[Trial]:
+    """The center of mass nearer to the axis, by moving the centers or by a weight."""
+    situation, body = advice.situation, advice.situation.body
     told = "; ".join(words_of(move) for move in moves(situation)) if advice.verdict == "do-not-mount" else ""
     how = f"move the centers {told}" if told else "move the centers, saw it rounder"
+    radius = COUNTERWEIGHT_SHARE * body.diameter
 
     def offset(value: float) -> tuple[str, Situation]:
         moved = situation._replace(body=body._replace(offset=value))
         return f"center of mass within {value:.2g} mm of the axis ({how})", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
-        radius = COUNTERWEIGHT_SHARE * body.diameter
         left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
         words = f"a counterweight of {value:.0f} g at {radius:.0f} mm radius, bolted through, opposite the heavy side"
         return words, situation._replace(body=body._replace(offset=left, mass=body.mass + value / 1000))
+
+    yield "offset", offset, body.offset, 0.0
+    if body.static is None or body.static > STATIC_SHARE * body.offset:  # one weight cures no lean of the two ends
+        yield "counterweight", counterweight, 0.0, body.mass * body.offset / radius * 1000
+
+
+def _lathe_trials(advice: Advice) -> Iterable[Trial]:
+    """A heavier lathe, or one that is bolted down."""
+    situation, lathe = advice.situation, advice.situation.lathe
 
     def mass(value: float) -> tuple[str, Situation]:
         return f"a lathe of {value:.0f} kg (or ballast to that)", situation._replace(lathe=lathe._replace(mass=value))
@@ -171,32 +184,40 @@ def _speed_trials(advice: Advice) -> Iterable[tuple[str, Callable[[float], tuple
     def bolted(_: float) -> tuple[str, Situation]:
         return "the lathe bolted to the floor", situation._replace(lathe=lathe._replace(bolted=True))
 
-    def diameter(value: float) -> tuple[str, Situation]:
-        share = value / body.diameter
-        cut = body._replace(
-            diameter=value,
-            end_diameter=min(body.end_diameter, value),
-            thinnest=min(body.thinnest, value),
-            mass=body.mass * share**2,
-        )
-        across = f"{value:.0f} mm ({value / 25.4:.1f} in)"
-        return f"sawn down to {across} across", situation._replace(body=cut)
-
-    def steady(_: float) -> tuple[str, Situation]:
-        supported = changed(case, "hold.steady.position", body.length / 2)
-        return "a steady in the middle", situation._replace(case=supported)
-
-    yield "offset", offset, body.offset, 0.0
-    if body.static is None or body.static > STATIC_SHARE * body.offset:  # one weight cures no lean of the two ends
-        whole = body.mass * body.offset / (COUNTERWEIGHT_SHARE * body.diameter) * 1000
-        yield "counterweight", counterweight, 0.0, whole
     if lathe.mass < HEAVIEST_LATHE_KG:
         yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
     if not lathe.bolted:
         yield "bolted", bolted, 0.0, 1.0
+
+
+def _piece_trials(advice: Advice) -> Iterable[Trial]:
+    """A smaller piece, or a steady along it."""
+    situation, body = advice.situation, advice.situation.body
+
+    def diameter(value: float) -> tuple[str, Situation]:
+        cut = body._replace(
+            diameter=value,
+            end_diameter=min(body.end_diameter, value),
+            thinnest=min(body.thinnest, value),
+            mass=body.mass * (value / body.diameter) ** 2,
+        )
+        verb = "turned" if situation.trued else "sawn"
+        return f"{verb} down to {value:.0f} mm ({value / 25.4:.1f} in) across", situation._replace(body=cut)
+
+    def steady(_: float) -> tuple[str, Situation]:
+        supported = changed(situation.case, "hold.steady.position", body.length / 2)
+        return "a steady in the middle", situation._replace(case=supported)
+
     yield "diameter", diameter, body.diameter, body.diameter / 2
     if situation.case.hold.steady is None and body.length > 4 * body.diameter:
         yield "steady", steady, 0.0, 1.0
+
+
+def _speed_trials(advice: Advice) -> Iterable[Trial]:
+    """(name, value -> (words, situation), mildest value, strongest value) for every single change."""
+    yield from _balance_trials(advice)
+    yield from _lathe_trials(advice)
+    yield from _piece_trials(advice)
 
 
 def _as_said(value: float, down: bool, strongest: float) -> float:
@@ -208,7 +229,8 @@ def _as_said(value: float, down: bool, strongest: float) -> float:
 def speed_changes(advice: Advice) -> list[str]:
     """The smallest single changes that lift the ceiling to the speed the person wants, or that none does.
 
-    A lathe that cannot go as slow as the ceiling wants its own slowest speed, whatever the person wants.
+    A lathe that cannot go as slow as the ceiling wants its own slowest speed, whatever the person wants. Where the
+    trade's own speed for such a piece decides and nobody wants more, nothing is to be changed.
     """
     wanted, slowest = advice.situation.case.cut.wanted_rpm, advice.speed.minimum
     now = advice.speed.ceiling.value
@@ -216,6 +238,8 @@ def speed_changes(advice: Advice) -> list[str]:
         wanted = max(slowest, wanted or 0.0)
     target = wanted if wanted is not None and wanted > now else None
     if wanted is not None and target is None:
+        return []
+    if target is None and advice.speed.ceiling.name in CUSTOM:
         return []
     goal = target if target is not None else now * LIFT * LIFT
     found = []

@@ -38,8 +38,8 @@ def _to_round(situation: Situation) -> float:
 def _trimmed(situation: Situation, removed: float, share: float, state: str) -> Situation:
     body = situation.body
     size = body.diameter - 2 * removed
-    left = base_share(situation.traits.form, "round", situation.traits.green) * size
-    offset = max(body.offset * (1 - share), left if share == 1.0 else 0.0)
+    left = base_share(situation.traits.form, "round", situation.traits.green) * size  # what even a round piece keeps
+    offset = max(body.offset * (1 - share), left)
     trimmed: Body = body._replace(
         diameter=size,
         end_diameter=min(body.end_diameter, size),

@@ -38,7 +38,8 @@ def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
         if newtons <= most < math.inf:
             figure = min(figure, _two_figures(most / unit, False))
         told.append(figure)
-    metric, inch = f"{told[0]:.0f} N", f"{told[1]:.0f} lbf"
+    metric, inch = (f"{figure:.2g}" if figure < 1 else f"{figure:.0f}" for figure in told)
+    metric, inch = f"{metric} N", f"{inch} lbf"
     return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
 
 
@@ -53,7 +54,7 @@ def wheel_torque(value: float, units: str) -> str:
     """A torque to wind to and not past, to two figures, down."""
     inch = units == "inch"
     figure = _two_figures(value / NM_PER_INCH_POUND if inch else value, False)
-    return f"{figure:.2g} lbf·in" if inch and figure < 100 else f"{figure:.0f} lbf·in" if inch else f"{figure:.2g} N·m"
+    return f"{float(f'{figure:.2g}'):g} {'lbf·in' if inch else 'N·m'}"
 
 
 def length(millimeters: float, units: str) -> str:

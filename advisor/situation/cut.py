@@ -110,7 +110,7 @@ def settle_cut(
             force = _hand_force(operation, body, wood)
             why = "an ordinary hand cut of this kind"
         if not no_cut:
-            ledger.assume("cut.force", f"{force:.2g} N", why)
+            ledger.assume("cut.force", f"{float(f'{force:.2g}'):g} N", why)
     arm = body.diameter / 2
     if case.cut.diameter is not None:
         arm = min(case.cut.diameter / 2, arm)

@@ -62,7 +62,7 @@ def _pressed_grip(job: Job, drive: Drive) -> Ends:
 def _pressed(job: Job, model: Model, drive: Drive) -> Model:
     """T = C·s·F·r_m at 1 kN (a cup 0.6 kN), or at what the ends stand if that is less."""
     thrust = min(workmanship(job.method, "thrust").typical, allowed_thrust(job.situation, drive))
-    model.suppose("tail thrust", f"{thrust:.2g} N", "a firm handwheel, no more than the ends stand")
+    model.suppose("tail thrust", f"{float(f'{thrust:.2g}'):g} N", "a firm handwheel, no more than the ends stand")
     arm = RING_ARM * drive.outer if drive.kind == "ring" and not drive.given else drive.mean_radius
     grip = _pressed_grip(job, drive)
     unit = drive.share * thrust * min(arm, drive.mean_radius) * 1e-3
