@@ -169,10 +169,9 @@ class Dialogue:
         reason = asked.reason
         if reason is None:
             return asked.question.why
-        value = said_of(reason.field, reason.value, self.units)
-        return f"{asked.question.why} With {reason.field} {value}: " + outcome_changes(
-            reason.before, reason.after, self.units
-        )
+        tried = [(reason.field, reason.value), *([reason.beside] if reason.beside is not None else [])]
+        told = " and ".join(f"{name} {said_of(name, value, self.units)}" for name, value in tried)
+        return f"{asked.question.why} With {told}: {outcome_changes(reason.before, reason.after, self.units)}"
 
     def _tell(self, text: str, lead: str = "  ") -> None:
         for part in text.splitlines():

@@ -16,10 +16,11 @@ Differs = Callable[[Outcome, Outcome], bool]
 
 
 class Reason(NamedTuple):
-    """An answer that was tried, and what it made of the outcome."""
+    """An answer that was tried, beside what other field's value if any, and what it made of the outcome."""
 
     field: str
     value: Any
+    beside: tuple[str, Any] | None
     before: Outcome
     after: Outcome
 
@@ -131,13 +132,13 @@ class Interview:
 
     def _reason(self, case: Case, field: Asked, differs: Differs) -> Reason | None:
         """An answer that makes a difference, alone or beside another field's value that it needs."""
-        bases = [case]
-        bases += [laid(case, {name: value_of(name, text)}) for name, text in field.company if self._is_open(name)]
-        for base in bases:
+        company = ((name, value_of(name, text)) for name, text in field.company if self._is_open(name))
+        for beside in (None, *company):
+            base = case if beside is None else laid(case, dict([beside]))
             for value in tries(field, case):
                 tried = laid(base, {field.name: value})
                 if not disagreements(tried) and differs(self.bench.outcome(base), self.bench.outcome(tried)):
-                    return Reason(field.name, value, self.bench.outcome(base), self.bench.outcome(tried))
+                    return Reason(field.name, value, beside, self.bench.outcome(base), self.bench.outcome(tried))
         return None
 
     def _is_open(self, name: str) -> bool:

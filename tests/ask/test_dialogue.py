@@ -13,11 +13,12 @@ from advisor.advice.trial import Bench
 from advisor.ask import command, interview
 from advisor.ask.command import run
 from advisor.ask.dialogue import Dialogue, _not_now
-from advisor.ask.interview import Interview
+from advisor.ask.interview import Interview, Next, Reason
 from advisor.ask.questions import questions, value_of
 from advisor.ask.saved import Said, Saved
 from advisor.cli import main
 from advisor.reading import InputFault, read_case
+from tests.rules.bench import words_of
 
 # One way of holding and an early end: every trial takes a fraction of the time.
 WORDS = ["hold.kit=[spur-drive]", "hold.method=spur-drive", "work.form=square", "work.state=not-round"]
@@ -243,3 +244,12 @@ def test_without_a_terminal_nobody_is_asked(capsys: pytest.CaptureFixture[str]) 
     assert capsys.readouterr().err == (
         "ask: needs a terminal to ask at; accepted: a case file or field=value words to `advisor advise`\n"
     )
+
+
+def test_why_names_both_answers_where_only_two_together_change_something(tmp_path: Path) -> None:
+    before = bench().outcome(read_case(None, words_of("SPINDLE; machine.nose=threaded")))
+    after = bench().outcome(read_case(None, words_of("SPINDLE; machine.nose=threaded; cut.rotation=reverse")))
+    cut = next(question for question in questions() if question.id == "cut")
+    reason = Reason("cut.rotation", "reverse", ("machine.nose", "threaded"), before, after)
+    told = dialogue(Script(), tmp_path / "x")._why(Next(cut, cut.fields, reason))
+    assert "With cut.rotation reverse and machine.nose threaded: verdict do not mount instead of" in told

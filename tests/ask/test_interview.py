@@ -108,9 +108,9 @@ def ask_until_nothing_matters(every: tuple[Question, ...]) -> None:
         assert case is not None
         assert reason.field in {field.name for field in following.fields}
         assert decides(reason.before, reason.after) or moves(reason.before, reason.after)
-        alone = laid(case, {reason.field: reason.value})
-        if talked.bench.outcome(case) == reason.before:
-            assert decides(whole(case), whole(alone)) or moves(whole(case), whole(alone))
+        base = laid(case, dict([reason.beside])) if reason.beside is not None else case
+        before, after = whole(base), whole(laid(base, {reason.field: reason.value}))
+        assert decides(before, after) or moves(before, after)
         talked.answer(following, given(following, BOWL))
     assert 2 <= asked <= 12
     case = talked.case
