@@ -114,6 +114,8 @@ def test_speed_writes_the_chart_of_its_limits(case: str, tmp_path: Path, capsys:
     assert any(text.startswith("start ") for text in texts) == (case == CASE)
 
 
+@pytest.mark.slow
+@pytest.mark.cases
 def test_a_plan_has_a_page_for_each_stage(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     target = tmp_path / "job.pdf"
     words = ["sheet", str(ROOT / "cases" / "green-ash-bowl-plan.yaml"), "--plan", "--json", "-o", str(target)]
@@ -129,6 +131,16 @@ def test_a_plan_has_a_page_for_each_stage(tmp_path: Path, capsys: pytest.Capture
         assert stages[number]["does"] in text
         assert [check for check in stages[number]["checks"] if check not in text] == []
         assert ("NEVER ABOVE" in text) == (number != pause)
+
+
+def test_a_plan_as_one_file_has_all_its_stages(tmp_path: Path) -> None:
+    target = tmp_path / "job.html"
+    words = ["work.material=ash", "work.form=square", "work.diameter=2in", "work.length=6in", "work.purpose=handle"]
+    assert ran("sheet", *words, "work.moisture=10%", "machine.mass=200kg", "--plan", "-o", str(target)) == (0, "")
+    text = target.read_text(encoding="utf-8")
+    count = text.count('<main class="page"')
+    assert count > 1
+    assert all(f"{number} of {count}, " in text for number in range(1, count + 1))
 
 
 def test_a_plan_that_stops_says_why_on_its_last_page(tmp_path: Path) -> None:
