@@ -162,7 +162,8 @@ def _balance_trials(advice: Advice) -> Iterable[Trial]:
 
     def offset(value: float) -> tuple[str, Situation]:
         moved = situation._replace(body=body._replace(offset=value))
-        return f"center of mass within {value:.2g} mm of the axis ({how})", moved
+        place = f"within {value:.2g} mm of" if value > 0 else "on"
+        return f"center of mass {place} the axis ({how})", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
         left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
@@ -243,9 +244,12 @@ def speed_changes(advice: Advice) -> list[str]:
         return []
     goal = target if target is not None else now * LIFT * LIFT
     found = []
+    furthest = (now * LIFT, "")
     for name, change, mild, strong in _speed_trials(advice):
         words, situation = change(strong)
-        if ceiling_of(situation, advice.used.method)[0] < goal:
+        most = ceiling_of(situation, advice.used.method)[0]
+        furthest = max(furthest, (most, words)) if name != "diameter" else furthest  # half a piece is another piece
+        if most < goal:
             continue
         low, high = mild, strong
         for _ in range(SEARCH_STEPS if abs(strong - mild) > 1.0 or strong < mild else 0):
@@ -262,7 +266,9 @@ def speed_changes(advice: Advice) -> list[str]:
         found.append(f"{words}: ceiling {fact_of.turns(reached)}")
     if target is not None and not found:
         slower = "slower" if target != slowest else "a lower pulley"
-        return [f"no single change lifts the ceiling to {target:.0f} rpm: another machine, another piece or {slower}"]
+        best = f"; the furthest is {fact_of.turns(furthest[0])} with {furthest[1]}" if furthest[1] else ""
+        none = f"no single change lifts the ceiling to {target:.0f} rpm"
+        return [f"{none}{best}: another machine, another piece or {slower}"]
     return found
 
 

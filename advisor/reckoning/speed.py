@@ -131,7 +131,7 @@ def speed(situation: Situation, method: str, tail_up: bool, hold_rpm: float | No
     limits = standing_limits(situation, method, tail_up)
     if hold_rpm is not None:
         why = "the hold would let go"
-        text = "highest speed at which the hold keeps its margin, by bisection"
+        text = "n = 1000 rpm·√((1/SF − u_0)/(u_1000 − u_0)), u the share of the hold in use standing and at 1000 rpm"
         limits.append(Limit("hold", hold_rpm, "estimate", ("memory",), why, text))
     between = thrust is not None and thrust.between
     push = 0.0 if thrust is None else _thrust_in_bar(thrust)

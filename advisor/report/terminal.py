@@ -116,7 +116,7 @@ def _limits(part: Mapping[str, Any], key: str, unit: str) -> Iterator[Line]:
 
 def _ladder(part: Mapping[str, Any], units: str) -> Iterator[Line]:
     rows = part.get("ladder", [])
-    if len(rows) < 2:
+    if len({rpm_down(row["ceiling_rpm"]) for row in rows}) < 2:
         return
     yield from _title("As it gets round")
     yield Line("  taken off     offset left    ceiling   decided by", "quiet")

@@ -237,4 +237,5 @@ def test_one_counterweight_is_not_offered_for_ends_that_lean_apart() -> None:
 def test_a_lathe_far_too_fast_is_told_that_nothing_small_helps() -> None:
     half = "BOWL; work.form=half-log; work.moisture=green; work.diameter=16in; machine.mass=70kg; machine.min_rpm=450"
     (told,) = of(half, True)["speed"]["would_change"]
-    assert told == "no single change lifts the ceiling to 450 rpm: another machine, another piece or a lower pulley"
+    assert told.startswith("no single change lifts the ceiling to 450 rpm; the furthest is 250 rpm with ")
+    assert told.endswith(": another machine, another piece or a lower pulley")
