@@ -182,14 +182,15 @@ def _explain(options: argparse.Namespace) -> int:
 
 
 def _list(options: argparse.Namespace) -> int:
-    from advisor.report.listing import entries, table_lines
+    from advisor.report.listing import entries, source_lines, table_lines
 
     if len(options.words) != 1 or options.words[0] not in parser.LIST_KINDS:
         raise UserFault(f"list needs one of: {', '.join(parser.LIST_KINDS)}")
     found = entries(options.words[0])
     if options.json:
         return _print_json(found)
-    sys.stdout.write("\n".join(table_lines(found)) + "\n")
+    lines = source_lines if options.words[0] == "sources" else table_lines
+    sys.stdout.write("\n".join(lines(found)) + "\n")
     return 0
 
 

@@ -30,7 +30,8 @@ GREEN_WORDS = ("wet", "green", "frozen")
 DRY_LOSS_BELOW = 8.0  # percent; tension across the grain loses a tenth below it
 DRY_LOSS = 0.9
 
-# Constants of the split model, and of every wood without elastic ratios, GPa.
+# Constants of the split model, and of every wood without elastic ratios, GPa; beech alone has 0.77 and 1.86
+# (j-wood-sci-2019), the ends are from memory.
 SPLIT_MODULUS_PERPENDICULAR = Spread(0.3, 0.8, 1.9)
 SPLIT_MODULUS_ALONG = 12.0
 

@@ -7,7 +7,7 @@ import math
 from advisor.figure import Grade, figure
 from advisor.quantity import K_rise, m_per_min, mm, per_K, rpm
 
-LIGHT_LATHE_SHARE = 0.7  # of the table speed to start with on a light lathe; common practice
+LIGHT_LATHE_SHARE = 0.7  # of the table speed to start with on a light lathe; common practice, no source
 # of the drilling speed; military manuals print a half, a third to a half, handbook rows 0.64; tm-1-420, hss-speed-table
 REAM_SHARE_LOW = 1 / 3
 REAM_SHARE = 0.5  # tm-1-420

@@ -14,10 +14,10 @@ from advisor.quantity import FigureInputError, GPa, N, kg_per_m3, mm, positive, 
 
 Ends = Literal["pinned-pinned", "fixed-pinned", "fixed-fixed", "free"]
 
-# Theory-of-elastic-stability
+# theory-of-elastic-stability
 LENGTH_FACTOR: Mapping[str, float] = {"pinned-pinned": 1.0, "fixed-pinned": 0.699, "fixed-fixed": 0.5, "free": 2.0}
 BEND_DIVISOR: Mapping[str, str] = {"pinned-pinned": "48", "fixed-pinned": "(768/7)", "fixed-fixed": "192", "free": "3"}
-# Roark
+# roark
 _BEND: Mapping[str, float] = {"pinned-pinned": 48.0, "fixed-pinned": 768 / 7, "fixed-fixed": 192.0, "free": 3.0}
 WHIRL_NUMBER: Mapping[str, float] = {  # beam-vibration
     "pinned-pinned": 9.870,

@@ -20,6 +20,7 @@ from advisor.figure import NoAnswer
 from advisor.physics import slender
 from advisor.physics.steadied import supported_whirl_speed
 
+SOURCES = ("theory-of-elastic-stability", "beam-vibration", "roark")
 Profile = list[tuple[float, float]]
 PIECES = 60  # of a tapered stretch
 # Which entries of the state (deflection, slope, moment, shear) are zero at an end.

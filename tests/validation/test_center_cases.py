@@ -15,6 +15,7 @@ import pytest
 
 from advisor.center_command import center_answer
 
+SOURCES = ("geometry",)
 Row = dict[str, str]
 Case = tuple[Row, dict[str, Any]]
 HERE = Path(__file__).parent

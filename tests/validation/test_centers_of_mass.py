@@ -9,6 +9,7 @@ from shapely import Point, Polygon, box
 
 from advisor.physics import balance
 
+SOURCES = ("geometry",)
 TURN = [2 * math.pi * place / 3600 for place in range(3600)]
 
 

@@ -13,6 +13,17 @@ import pytest
 
 from advisor.figure import all_figures, reckon
 
+SOURCES = (
+    "statics",
+    "kinematics",
+    "dynamics",
+    "geometry",
+    "screw-theory",
+    "tooth-model",
+    "split-model",
+    "floor-model",
+    "thermal-expansion",
+)
 FILE = Path(__file__).parent / "check_values.csv"
 ROWS = list(csv.DictReader(FILE.read_text(encoding="utf-8").splitlines()))
 

@@ -11,8 +11,10 @@ import statistics
 
 import pytest
 
+from advisor.models.wood import SPLIT_MODULUS_PERPENDICULAR
 from advisor.physics import tail
 
+SOURCES = ("record-1914", "split-model", "cib-w18-23-19-2", "j-wood-sci-2019")
 LB_PER_INCH = 4.4482216 / 25.4
 ARM_MM = 25.0
 LOAD_AHEAD_MM = 12.7
@@ -60,3 +62,9 @@ def test_every_printed_species_within_a_factor_of_two() -> None:
 
 def test_on_the_whole_on_the_safe_side() -> None:
     assert statistics.median(shares()) < 0.9
+
+
+def test_stiffness_across_the_grain_spans_what_was_measured_on_beech() -> None:
+    """Journal of Wood Science, 2019: E_R 1.86 and E_T 0.77 GPa; the typical value is near the smaller one."""
+    assert SPLIT_MODULUS_PERPENDICULAR.low < 0.77 < 1.86 < SPLIT_MODULUS_PERPENDICULAR.high
+    assert SPLIT_MODULUS_PERPENDICULAR.typical == E_ACROSS_GPA == pytest.approx(0.77, rel=0.05)

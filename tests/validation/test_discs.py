@@ -15,6 +15,7 @@ from scipy.integrate import quad, solve_bvp
 
 from advisor.physics import burst, glue, jaws, vacuum
 
+SOURCES = ("roark",)
 Array = NDArray[np.float64]
 
 

@@ -11,6 +11,7 @@ import pytest
 from advisor.models.exposure import exposure_limits
 from advisor.sources import all_sources
 
+SOURCES = ("osha-wood-dust", "hse-wood-dust", "hse-wis30", "eu-2017-2398", "osha-1910-1053", "osha-1910-1048")
 LIMITS = {limit.id: limit for limit in exposure_limits()}
 PRINTED = {
     "osha-total": (15, "mg/m³", "osha-wood-dust"),

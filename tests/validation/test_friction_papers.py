@@ -9,6 +9,7 @@ import pytest
 
 from advisor.physics.contact import friction, sliding_friction
 
+SOURCES = ("mckenzie-karpovich-1968", "lemoine-1970", "koubek-dedicova-2014", "friction-design")
 ORDINARY_STEEL_DRY, ORDINARY_STEEL_WET = 0.65, 0.7  # McKenzie and Karpovich, at rest
 AT_4_M_PER_S_DRY, AT_4_M_PER_S_WET = 0.4, 0.15  # the same
 POLISHED_OVEN_DRY = (0.10, 0.25)  # Lemoine, McMillin and Manwiller

@@ -11,6 +11,7 @@ import pytest
 
 from advisor.physics import balance
 
+SOURCES = ("iso-21940-11", "dynamics")
 GRADES = (0.4, 1, 2.5, 6.3, 16, 40, 100, 250, 630, 1600, 4000)
 # (grade mm/s, rpm, permissible offset g·mm/kg); 9549·G/n with 9549 = 60000/2π
 TABLE = [(6.3, 3000, 20.05), (40, 1000, 382.0), (2.5, 3000, 7.96), (16, 1500, 101.9), (1, 10000, 0.955)]

@@ -9,6 +9,7 @@ import pytest
 
 from advisor.physics import vacuum
 
+SOURCES = ("iso-2533",)
 TABLE = [
     (0, 101.325),
     (500, 95.4608),

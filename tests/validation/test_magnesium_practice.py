@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from advisor.models import material
 
+SOURCES = ("to-1-1a-9-magnesium",)
 METERS_PER_FOOT = Fraction(3048, 10_000)
 
 

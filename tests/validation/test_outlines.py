@@ -15,6 +15,7 @@ from shapely import LineString, Point, Polygon, affinity, box
 
 from advisor.physics import balance
 
+SOURCES = ("geometry",)
 Polar = Callable[[float], float]
 
 

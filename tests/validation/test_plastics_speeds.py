@@ -6,7 +6,10 @@ Carvill, Mechanical Engineer's Data Handbook, table 5.2.7 (depth 4 mm, feed 0.25
 import pytest
 
 from advisor.models import material, tooling
+from advisor.physics.contact import friction
+from advisor.physics.cutting import specific_forces
 
+SOURCES = ("carvill-5-2-7", "carvill-5-7-5", "laminate-machining-note")
 CARVILL_5_2_7 = {
     "nylon": (50, (160, 175)),
     "acetal": (50, (160, 175)),
@@ -72,3 +75,15 @@ def test_glass_laminate_is_cut_with_zero_rake_and_slower_than_paper() -> None:
     assert glass.surface_speed_carbide is not None
     assert paper.surface_speed_carbide is not None
     assert glass.surface_speed_carbide.high < paper.surface_speed_carbide.high
+
+
+def test_neighboring_tables_of_the_program_say_the_same() -> None:
+    """Cutting force and friction stand in a table of figures and in the record of the material."""
+    records = {record.id: record.cutting_k for record in material.all_materials() if record.cutting_k is not None}
+    both = set(records) & set(specific_forces())
+    assert len(both) >= 12
+    assert {name: records[name] for name in both} == {name: specific_forces()[name] for name in both}
+    pairs = {"ptfe": "ptfe", "hdpe": "hdpe", "acetal": "acetal", "nylon": "nylon", "pc": "polycarbonate",
+             "acrylic": "acrylic", "phenolic": "canvas-phenolic"}  # fmt: skip
+    for pair, name in pairs.items():
+        assert material.get(name).friction == friction(f"{pair}-steel")

@@ -15,6 +15,9 @@ from scipy.optimize import brentq
 
 from advisor.physics import balance, drive, glue, jaws, screws, tail, teeth
 
+SOURCES = ("statics", "roark")
+
+
 
 def test_cone_opens_what_the_pressure_on_one_half_gives() -> None:
     """Normal pressure p on the flank, friction along it; the two halves part across one plane."""

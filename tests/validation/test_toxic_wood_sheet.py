@@ -5,6 +5,7 @@ import pytest
 from advisor.models import hazards
 from advisor.sources import all_sources
 
+SOURCES = ("hse-wis30", "osha-wood-dust")
 FACTS = hazards.wood_dust_facts()
 
 

@@ -12,6 +12,7 @@ import pytest
 from advisor.figure import NoAnswer
 from advisor.physics import jaws
 
+SOURCES = ("vdi-3106",)
 LEAST_SAFETY = 1.5
 
 

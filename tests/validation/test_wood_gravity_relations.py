@@ -1,13 +1,15 @@
 """Wood Handbook, table of functions relating mechanical properties to specific gravity (FPL-GTR-190 Table 5-11a).
 
 The printed coefficients are quoted from memory. They were fitted by the handbook's authors to the same species, so
-our fits to the copied cells must give nearly the same strengths: a slip of a digit in the copy would show.
+our fits (`wood_fits.csv`) to the copied cells must give nearly the same strengths: a slip of a digit in the copy would
+show.
 """
 
 import pytest
 
 from advisor.data import tables, wood_tables
 
+SOURCES = ("wood-handbook-5-3", "wood-fits")
 FITS = {(row.text("property"), row.text("group"), row.text("row")): row for row in tables.load(wood_tables.FITS)}
 
 # property, group, row, factor in MPa, GPa or N, exponent

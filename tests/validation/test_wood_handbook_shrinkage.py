@@ -11,6 +11,10 @@ import pytest
 from advisor.models.wood_cells import shrinkage
 from advisor.physics import drying
 
+SOURCES = ("wood-handbook-13", "wood-handbook-4-3")
+
+
+
 # species: radial and tangential change of size for one percent of moisture
 PRINTED = {
     "alder-red": (0.00151, 0.00256),

@@ -13,6 +13,7 @@ import pytest
 from advisor.data import wood_tables
 from advisor.data.tables import Row, load
 
+SOURCES = ("wood-handbook-4-3", "wood-handbook-5-1", "wood-handbook-5-3", "wood-handbook-5", "wood-handbook-8")
 STRENGTH = {(row.text("species_id"), row.text("row")): row for row in load(wood_tables.STRENGTH)}
 SPECIES = {row.text("species_id"): row for row in load(wood_tables.SPECIES)}
 SHRINKAGE = {row.text("species_id"): row for row in load(wood_tables.SHRINKAGE)}

@@ -23,6 +23,7 @@ from advisor.physics import (
     vacuum,
 )
 
+SOURCES = ("statics", "dynamics", "split-model", "tooth-model", "floor-model")
 SPUR = {
     "teeth": 4.0,
     "inner_radius": 5.0,
