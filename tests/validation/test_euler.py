@@ -13,6 +13,7 @@ from scipy.integrate import trapezoid
 from advisor.figure import NoAnswer
 from advisor.physics import slender
 
+SOURCES = ("theory-of-elastic-stability",)
 BARS = [(25.0, 900.0, 12.6), (12.0, 600.0, 9.0), (38.0, 1200.0, 7.5)]
 
 

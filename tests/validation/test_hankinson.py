@@ -11,6 +11,7 @@ import pytest
 
 from advisor.physics.relations import grain_angle_strength
 
+SOURCES = ("wood-handbook-5",)
 WOODS = [(54.0, 10.1), (7410.0, 1160.0), (30.0, 2.6)]
 
 

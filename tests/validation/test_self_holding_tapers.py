@@ -13,6 +13,7 @@ import pytest
 from advisor.centers.metals import taper
 from advisor.physics import drive
 
+SOURCES = ("statics", "memory")
 # number: (gauge diameter, small end of the plug, plug depth) in inches; gauge diameter in mm as ISO 296 prints it
 PLUGS = {
     0: (0.3561, 0.252, 2.0, 9.045),

@@ -10,6 +10,7 @@ import pytest
 from advisor.centers.metals import growth, metal
 from advisor.physics.metal import heat_growth
 
+SOURCES = ("thermal-expansion",)
 # µin/(in·°F), mean from room temperature to the boiling point of water
 PRINTED = {"303": 9.6, "304": 9.6, "1045": 6.4, "12L14": 6.4, "O1": 6.1, "brass": 11.4, "aluminum": 13.1}
 
