@@ -8,11 +8,13 @@ from math import asin, degrees
 from advisor.centers.choose import KNIFE
 from advisor.centers.inputs import Wanted
 from advisor.centers.sensitivity import land_radius
-from advisor.centers.wording import length
+from advisor.centers.wording import length, two_figures
 from advisor.physics.center import ToothedCenter, core_radius, land, section_area, tip_drop, wedge_angle
 from advisor.physics.center_setting import bore_for_two_settings, largest_cutter
 from advisor.units import System
 
+BLUNT = 45.0
+"""Tip angle from which a tooth crushes more than it cuts, degrees (common practice, no source)."""
 THIN_WEB = 0.5
 """Web between hole and pocket at the root below which the head is weak there, mm (common practice, no source)."""
 
@@ -61,7 +63,7 @@ def _no_cutting_tooth(wanted: Wanted, center: ToothedCenter) -> Iterator[str]:
     wide = "the rim" if center.teeth == 3 else "the hole" if center.teeth > 4 else "both"
     yield (
         f"One setting leaves no cutting tooth with {center.teeth} teeth: the land is a wedge (wide at {wide}), and "
-        f"about {crush:.0f} N must crush that plateau before anything bites. Use settings=2, or four teeth."
+        f"about {two_figures(crush)} N must crush that plateau before anything bites. Use settings=2, or four teeth."
     )
 
 
@@ -103,6 +105,11 @@ def _sharp(center: ToothedCenter) -> Iterator[str]:
         yield (
             f"The tip of {tip:.1f} deg is a knife: it bends, chips and cuts. A larger cutter at the same depth, "
             "or the same cutter less deep, is milder; a small land stiffens it most."
+        )
+    if tip is not None and tip > BLUNT:
+        yield (
+            f"The tip of {tip:.0f} deg is blunt: it crushes the end more than it cuts in, and wants much more thrust. "
+            "A smaller cutter at the same depth, or the same cutter deeper, is keener; 30 to 35 deg is usual."
         )
 
 

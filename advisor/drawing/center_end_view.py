@@ -7,6 +7,7 @@ from math import acos, asin, cos, hypot, radians, sin, sqrt
 
 from advisor.drawing.shapes import Circle, Dimension, Fill, Leader, Line, Point, Tone, View
 from advisor.physics.center import Setting, ToothedCenter, land, tip_drop, wall_at
+from advisor.physics.center_setting import bore_for_two_settings
 
 ARC_STEP = radians(1.5)
 
@@ -128,9 +129,22 @@ def end_view(center: ToothedCenter, mirror: bool, scale: float, sizes: dict[str,
     for a, b, name in edges(center):
         view.add(Line(turned(a, 0, mirror), turned(b, 0, mirror), "thin" if name == "root" else "edge"))
     view.add(Circle((0, 0), radius), Circle((0, 0), hole))
+    bore = bore_for_two_settings(center) / 2
+    if hole < bore < radius:
+        view.add(Circle((0, 0), bore, "hidden"))
+        _bore(view, bore, radius, mirror, sizes["bore"])
     _center_lines(view, radius)
     _sizes(view, center, mirror, sizes)
     return view
+
+
+def _bore(view: View, bore: float, radius: float, mirror: bool, text: str) -> None:
+    """Where the face is bored out, so that nothing stands inside the teeth."""
+    side, down = -1 if mirror else 1, radians(-40)
+    beyond = view.page(6) + radius
+    tip = (side * bore * cos(down), bore * sin(down))
+    elbow = (side * beyond * cos(down), beyond * sin(down))
+    view.add(Leader(tip, elbow, text, "start" if side > 0 else "end"))
 
 
 def _center_lines(view: View, radius: float) -> None:

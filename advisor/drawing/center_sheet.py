@@ -13,6 +13,7 @@ from advisor.drawing.dxf import Laid, write_dxf
 from advisor.drawing.shapes import TEXT_HEIGHT, Point, Text, View
 from advisor.drawing.svg import Placed, write_svg
 from advisor.physics.center import land, root_thickness, thickness, tip_angle, tip_drop
+from advisor.physics.center_setting import bore_for_two_settings
 
 PAGE = (297.0, 210.0)
 SCALES = (20.0, 15.0, 10.0, 8.0, 6.0, 5.0, 4.0, 3.0, 2.5, 2.0, 1.5, 1.25, 1.0, 0.8, 0.6, 0.5, 0.4, 0.3, 0.25, 0.2, 0.1)
@@ -53,6 +54,7 @@ def lettering(answer: Answer) -> dict[str, str]:
     return {
         "diameter": f"⌀ {length(center.diameter, system)}",
         "hole": f"hole ⌀ {length(center.hole, system)}",
+        "bore": f"bore ⌀ {length(bore_for_two_settings(center), system)}",
         "land": f"land {length(width, system)}" if width > 0 else "no land",
         "depth": length(center.depth, system),
         "y": f"Y {length(answer.side * center.driving.y, system)}",
@@ -81,13 +83,20 @@ def table(answer: Answer) -> list[str]:
         *rows,
         f"({unit}; X 0 at the face, Y 0 on the axis, Z 0 at the top)",
         f"Index {360 / center.teeth:g} deg, {center.teeth} times, same X, Y, Z",
-        f"Land at the hole {length(land(center, center.hole_radius), system)},"
+        f"Land {_inner_land(answer)},"
         f" at the rim {length(land(center, center.outer_radius), system)}",
         f"Tooth height {length(center.depth - answer.tip_loss, system)}, tip {angle(answer.tip_angle)}",
         f"Cutter end {_height(answer)}, corner radius {length(center.corner_radius, system)}",
         "Depth first; rough all teeth; last light cut in Y; lock.",
         "Break the outer corners with a stone. Eye protection.",
     ]
+
+
+def _inner_land(answer: Answer) -> str:
+    """The land at the inner end of the teeth: at the hole, or at the bore where the face is bored out."""
+    center, bore = answer.center, bore_for_two_settings(answer.center)
+    inner, name = (bore, "bore") if center.hole < bore < center.diameter else (center.hole, "hole")
+    return f"at the {name} {length(land(center, inner / 2 * (1 + 1e-6)), answer.system)}"
 
 
 def _height(answer: Answer) -> str:

@@ -363,3 +363,12 @@ def test_text_says_the_numbers(system: System) -> None:
 def test_drawing_of_another_kind_is_refused(tmp_path: Path) -> None:
     with pytest.raises(CenterInputError, match=r"\.svg or \.dxf"):
         center_answer(PLAIN).draw(tmp_path / "tooth.png")
+
+
+def test_a_blunt_tip_is_told_like_a_sharp_one() -> None:
+    """Teeth of 30 to 35 degrees are usual (common practice, no source)."""
+    said = " ".join(center_answer({**PLAIN, "cutter": "2 in", "depth": "0.1 in"}).as_dict()["warnings"])
+    assert "is blunt" in said
+    assert "30 to 35 deg is usual" in said
+    mild = " ".join(center_answer({**PLAIN, "cutter": "3/4 in", "depth": "0.2 in"}).as_dict()["warnings"])
+    assert "blunt" not in mild

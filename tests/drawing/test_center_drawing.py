@@ -155,3 +155,14 @@ def test_views_fit_their_boxes_at_the_scale_that_is_written() -> None:
         low_x, low_y, high_x, high_y = view.box()
         assert (high_x - low_x) * view.scale <= 143
         assert (high_y - low_y) * view.scale <= 104
+
+
+def test_the_bore_that_clears_the_islands_is_drawn_and_lettered() -> None:
+    answer = answered(teeth="6", hole="0.251 in", cutter="3/8 in", depth="0.15 in")
+    bore = answer.as_dict()["bore_mm"]
+    hidden = [c.dxf.radius for c in read(dxf(answer.answer)).modelspace().query("CIRCLE") if c.dxf.layer == "HIDDEN"]
+    assert hidden == [pytest.approx(bore / 2)]
+    told = svg(answer.answer)
+    assert f"bore ⌀ {bore / 25.4:.4f} in" in told
+    assert "Land at the bore 0.0200 in" in told
+    assert "bore" not in svg(answered().answer)
