@@ -71,6 +71,9 @@ def stage_case(situation: Situation, job: Job, stage: Template, progress: Progre
         found = changed(_without(found, "cut", OF_THE_CUT), "cut.drill_diameter", drill)
     if stage.grips == "rim" and stage.makes:
         found = changed(found, "cut.diameter", _foot(progress, found))
+    if stage.most_rpm is not None:
+        top = case.machine.max_rpm
+        found = changed(found, "machine.max_rpm", min(stage.most_rpm, top) if top is not None else stage.most_rpm)
     if stage.tail:
         found = changed(changed(found, "hold.tail", None), "hold.tail.kind", "none")
     if progress.hollowed and found.work.mass is None:

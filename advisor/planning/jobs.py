@@ -54,6 +54,7 @@ STAGES = Table(
         Text("clears", required=False, one_of=ENDS),
         Text("purpose", required=False, one_of=get_args(Purpose)),
         Text("tail", required=False, one_of=("away",)),
+        Number("most_rpm", 50, 5000, required=False),
         Text("does"),
         Text("check"),
         Text("source"),
@@ -79,6 +80,7 @@ class Template:
     size     the diameter at this stage: of the blank, of the round in it, of the finished piece
     share    of the length that is on the lathe; purpose: what this part of the piece counts as, where it differs
     tail     away: the cut leaves no room for it, whatever the operation is called
+    most_rpm what belt or dial is held to for this stage, where practice wants less than the piece would bear
     """
 
     job: str
@@ -97,6 +99,7 @@ class Template:
     clears: tuple[str, ...]
     purpose: str
     tail: str
+    most_rpm: float | None
     does: str
     check: str
 
@@ -129,6 +132,7 @@ def _template(row: Row, before: Template | None) -> Template:
         **{key: row.text(key) for key in ("purpose", "tail", "does", "check")},
         place=int(row.number("place")),
         share=row.number("share"),
+        most_rpm=row.optional("most_rpm"),
         holds=before.holds if same and before is not None else own,
         same=same,
         makes=ends(row.text("makes")),

@@ -18,9 +18,14 @@ def _two_figures(value: float, up: bool) -> float:
     return (math.ceil(steps - 1e-9) if up else math.floor(steps + 1e-9)) * step
 
 
+def _plain(value: float) -> str:
+    """A rounded value without idle decimals, and without rounding it once more."""
+    return f"{value:.0f}" if value >= 10 else f"{value:.6g}"
+
+
 def rpm_down(value: float) -> str:
     """A limit on speed to two figures, never above it."""
-    return f"{_two_figures(value, False):.0f}"
+    return _plain(_two_figures(value, False))
 
 
 def energy(joules: float) -> str:
@@ -38,8 +43,7 @@ def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
         if newtons <= most < math.inf:
             figure = min(figure, _two_figures(most / unit, False))
         told.append(figure)
-    metric, inch = (f"{figure:.2g}" if figure < 1 else f"{figure:.0f}" for figure in told)
-    metric, inch = f"{metric} N", f"{inch} lbf"
+    metric, inch = f"{_plain(told[0])} N", f"{_plain(told[1])} lbf"
     return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
 
 
