@@ -32,6 +32,8 @@ def force(value: float, up: bool, most: float = math.inf) -> str:
     """A force in newtons and pounds to two figures: a requirement up, a limit down; rounded past no limit it keeps."""
     if not math.isfinite(value):
         return "no thrust at all"
+    if value <= 0:
+        return "none"
     told = []
     for unit, word in ((1.0, "N"), (NEWTONS_PER_POUND, "lbf")):
         figure = two_figures(value / unit, up)

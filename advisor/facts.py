@@ -18,6 +18,7 @@ from advisor.situation import Situation
 Value = str | float
 NEWTONS_PER_POUND = 4.4482216152605
 POUNDS_PER_KG = 2.20462
+MOST_TOLD_MM = 20.0  # a bar that springs further folds up: the sum means nothing any more
 CONDITIONS: tuple[str, ...] = get_args(Condition)
 
 
@@ -263,7 +264,9 @@ def slender(situation: Situation, bar: Slender) -> Fact:
         "ratio": bar.ratio,
         "deflection_mm": bar.deflection,
     }
-    return Fact("slender", known(values), {"deflection": f"{bar.deflection or 0:.2g} mm", "ratio": f"{bar.ratio:.0f}"})
+    bends = bar.deflection or 0.0
+    told = f"{bends:.2g} mm" if bends < MOST_TOLD_MM else f"more than {MOST_TOLD_MM:.0f} mm"
+    return Fact("slender", known(values), {"deflection": told, "ratio": f"{bar.ratio:.0f}"})
 
 
 def choice(situation: Situation, verdict: str, best_verdict: str, words: Mapping[str, str]) -> Fact:

@@ -193,3 +193,8 @@ def test_the_band_of_each_state_and_condition(words: str) -> None:
 def test_hold_in_use_is_the_one_meant(name: str) -> None:
     wanted = next((part.partition("=")[2] for part in WHERE[name].split("; ") if part.startswith("hold.method")), None)
     assert wanted in (None, advice(WHERE[name]).used.method)
+
+
+def test_a_bar_that_folds_up_is_not_given_a_deflection() -> None:
+    texts = of("NARROW; work.diameter=8mm; work.length=1200mm")["checks"]
+    assert any("springs more than 20 mm" in text for text in texts)

@@ -287,3 +287,14 @@ def test_a_profile_and_waste_decide_what_is_near_the_drive() -> None:
     assert "smaller_drive_mm" in thin_end
     assert waste["finished_near_mm"] == pytest.approx(60)
     assert "smaller_drive_mm" not in waste
+
+
+def test_an_end_that_stands_nothing_is_told_so_in_a_word() -> None:
+    """A crack right through leaves the end nothing to hold together."""
+    found = of(
+        f"work.material=yew; {ROUND}; work.diameter=33mm; work.length=200mm; hold.method=spur-drive; "
+        "work.condition=[crack]; work.crack.across=33mm; work.crack.along=60mm"
+    )
+    told = " ".join(entry["text"] for entry in found["reasons"])
+    assert "0 N (0 lbf)" not in told
+    assert "none allowed" in told
