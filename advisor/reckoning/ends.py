@@ -16,6 +16,7 @@ FRICTION_LOW_DRY = 0.20  # friction-design
 FRICTION_LOW_WET = 0.15  # friction-design
 CRUSH_DIVISOR = 1.2  # memory
 HARDNESS_AREA_MM2 = 100.0  # on which the side hardness of the tables is measured; Wood Handbook, chapter 5
+NO_DENT_MM = 0.2  # across: the mark that any point leaves; memory
 SINK_MOST_MM = 10.0  # memory
 SINK_SHARE_OF_END = 0.4  # memory
 CUP_LARGEST_MM = 19.0  # common practice, no source
@@ -130,8 +131,10 @@ def crushing(situation: Situation, center: TailCenter) -> Limit | None:
             outer_diameter=min(PAD_LARGEST_MM, CUP_SHARE_OF_END * end), inner_diameter=0.0, strength=strength
         )
         return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the pad crushes the end")
-    depth = min(SINK_MOST_MM, situation.case.work.end_waste or SINK_MOST_MM)
+    waste = situation.case.work.end_waste
+    depth = min(SINK_MOST_MM, situation.body.length / 2, SINK_MOST_MM if waste is None else waste)
     dent = min(2 * depth * math.tan(math.radians(center.half_angle)), SINK_SHARE_OF_END * end)
+    dent = max(dent, NO_DENT_MM)
     figure = tail.ring_crush_force.figure(outer_diameter=dent, inner_diameter=0.0, strength=dent_at)
     return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the point sinks too far into the end")
 
