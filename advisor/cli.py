@@ -120,7 +120,8 @@ def _title(case: Any) -> str:
 def _print_json(document: Any) -> int:
     import json
 
-    sys.stdout.write(json.dumps(document, ensure_ascii=False, allow_nan=False, indent=2) + "\n")
+    plain = str(sys.stdout.encoding or "").lower() not in ("utf-8", "utf8", "")  # escapes say the same document there
+    sys.stdout.write(json.dumps(document, ensure_ascii=plain, allow_nan=False, indent=2) + "\n")
     return 0
 
 

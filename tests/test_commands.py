@@ -130,7 +130,8 @@ def test_lists_have_names_and_titles(kind: str) -> None:
     found = document("list", kind)
     assert len(found) > 30
     assert all(entry["name"] and entry["title"] for entry in found)
-    assert advisor("list", kind).stdout.count("\n") == len(found)
+    heads = [line for line in advisor("list", kind).stdout.splitlines() if not line.startswith(" ")]
+    assert len(heads) == len(found)
 
 
 def test_there_are_the_published_species_and_enough_rules() -> None:
