@@ -18,6 +18,7 @@ LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticin
 CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 BORED = frozenset({"tube", "ring"})
 MM_PER_INCH = 25.4
+NM_PER_INCH_POUND = 0.1129848290276167
 USUAL_LEAD_MM = 4.0  # travel of an ordinary quill for a turn of its handwheel; memory
 
 
@@ -51,6 +52,14 @@ def length(value: float) -> str:
 def turning(value: float) -> str:
     """A torque to two figures."""
     return f"{float(f'{value:.2g}'):g} N·m"
+
+
+def at_the_wheel(value: float) -> str:
+    """A torque to wind to, in both units, to two figures and down: it is not to be passed."""
+    if not math.isfinite(value):
+        return "no torque at all"
+    inch = two_figures(value / NM_PER_INCH_POUND, False)
+    return f"{turning(two_figures(value, False))} ({float(f'{inch:.2g}'):g} lbf·in)"
 
 
 def facts_of_centers(situation: Situation, window: Thrust) -> list[Fact]:
@@ -132,10 +141,10 @@ def _wheel_words(situation: Situation, window: Thrust) -> dict[str, str]:
     most = window.handwheel_most or 0.0
     slack = HANDWHEEL_EFFICIENCY.low / HANDWHEEL_EFFICIENCY.high
     words = {
-        "wheel_torque": turning(window.handwheel or 0.0),
-        "wheel_most": turning(two_figures(most, False)),
+        "wheel_torque": at_the_wheel(window.handwheel or 0.0),
+        "wheel_most": at_the_wheel(most),
         "wheel_least": force(slack * window.allowed.value, False),
-        "feel": turning(feel),
+        "feel": at_the_wheel(feel),
     }
     if window.handwheel is not None and machine.handwheel_diameter is not None:
         words["rim"] = force(window.handwheel / (machine.handwheel_diameter / 2000), True)
