@@ -133,12 +133,13 @@ def _with(situation: Situation, engine: Fires, judgement: Judgement, used: Judge
 
 
 def _next_that_runs(first: Advice, engine: Fires, beyond: bool) -> Advice:
-    """Where no thrust is safe for the hold that comes first and nobody chose it: the next accepted one that has one."""
-    judgement = first.judgement
-    others = [hold for hold in judgement.holds[1:] if hold.accepted][:NEXT_TRIED]
+    """Where no thrust is safe for the hold that comes first and nobody chose it: the next accepted one that has one.
+
+    The ranking stays what practice makes it; only the hold in use is another.
+    """
+    others = [hold for hold in first.judgement.holds[1:] if hold.accepted][:NEXT_TRIED]
     for other in others:
-        ranked = (other, *(hold for hold in judgement.holds if hold is not other))
-        tried = _with(first.situation, engine, judgement._replace(holds=ranked), other, beyond)
+        tried = _with(first.situation, engine, first.judgement, other, beyond)
         if tried.window != "empty":
             return tried
     return first
