@@ -21,6 +21,9 @@ import os
 
 from hypothesis import HealthCheck, settings
 
+for threads in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS"):  # on small matrices they only wait for each other
+    os.environ.setdefault(threads, "1")
+
 SCALE = float(os.environ.get("ADVISOR_SCALE", "0.1"))
 SEED = int(os.environ.get("ADVISOR_SEED", "1"))
 

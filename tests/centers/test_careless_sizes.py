@@ -36,7 +36,7 @@ def anything(seed: int) -> dict[str, str]:
 
 def test_careless_sizes_are_answered_or_refused_and_nothing_else(tmp_path: Path) -> None:
     answered = 0
-    for seed in range(120):
+    for seed in range(50):
         try:
             answer = center_answer(anything(seed))
         except CenterInputError:
@@ -48,4 +48,4 @@ def test_careless_sizes_are_answered_or_refused_and_nothing_else(tmp_path: Path)
         assert all(t >= 0 for t in found["thickness_mm"])
         answer.draw(tmp_path / "tooth.svg")
         answer.draw(tmp_path / "tooth.dxf")
-    assert answered > 20
+    assert answered > 8

@@ -248,7 +248,7 @@ def proposed(data: st.DataObject) -> int:
     return len(found)
 
 
-@settings(max_examples=15)
+@settings(max_examples=6)
 @given(data=st.data())
 def test_a_proposal_put_back_into_the_case_opens_the_window(data: st.DataObject) -> None:
     proposed(data)
