@@ -26,8 +26,8 @@ def _outcome(one: Outcome, units: str) -> dict[str, str]:
         "never above": f"{rpm_down(one.ceiling_rpm)} rpm ({one.governed_by})" if one.governed_by else NONE,
         "tail thrust": "not used" if one.window == "not-used" else one.window,
     }
-    if one.set_n is not None:
-        found["thrust to set"] = force(one.set_n, units, up=True)
+    if one.set_n is not None and one.allowed_n is not None:
+        found["thrust to set"] = force(one.set_n, units, True, one.allowed_n)
     if one.allowed_n is not None:
         found["thrust at most"] = f"{force(one.allowed_n, units, up=False)} ({one.thrust_governed_by})"
     return found

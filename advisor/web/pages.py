@@ -99,8 +99,9 @@ def headline_of(found: Mapping[str, Any] | None) -> str:
     if rate.get("start_rpm"):
         top = numbers.rpm_down(rate["ceiling_rpm"])
         told += f" Start {numbers.rpm_down(rate['start_rpm'])} rpm, never above {top}."
-    if "set_n" in answer.get("thrust", {}):
-        told += f" Thrust {numbers.force(answer['thrust']['set_n'], found['units'], True)}."
+    thrust = answer.get("thrust", {})
+    if "set_n" in thrust:
+        told += f" Thrust {numbers.force(thrust['set_n'], found['units'], True, thrust['allowed_n'])}."
     return told
 
 

@@ -103,7 +103,7 @@ def _thrust(thrust: Mapping[str, Any], units: str) -> Big:
     if "set_n" not in thrust:
         return Big("THRUST", "no safe thrust", "", f"with these centers: {say.no_thrust(thrust, units)}")
     notes = [say.most_thrust(thrust, units), *say.thrust_extras(thrust, units), say.window_words(thrust)]
-    return Big("THRUST", f"set {force(thrust['set_n'], units, up=True)}", "", "; ".join(notes))
+    return Big("THRUST", f"set {force(thrust['set_n'], units, True, thrust['allowed_n'])}", "", "; ".join(notes))
 
 
 def _facts(answer: Mapping[str, Any], units: str) -> Iterable[tuple[str, str]]:
