@@ -55,7 +55,8 @@ def _lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
         found["speed decided by"] = speed.get("governed_by", "none")
     if thrust:
         found["thrust window"] = WINDOW_WORDS[thrust["window"]]
-        found["thrust to set"] = force(thrust["set_n"], units, True, thrust["allowed_n"]) if "set_n" in thrust else "none"
+        to_set = force(thrust["set_n"], units, True, thrust["allowed_n"]) if "set_n" in thrust else "none"
+        found["thrust to set"] = to_set
         if "allowed_n" in thrust:
             found["thrust at most"] = force(thrust["allowed_n"], units, up=False)
             found["thrust decided by"] = thrust["governed_by"]
