@@ -9,6 +9,7 @@ from advisor.report.numbers import rpm_down
 from advisor.report.terminal import Line, wrapped
 
 STANDS_STILL = 1.001  # ends within a thousandth of each other are one number
+WITHIN = 1.005  # the draws are no finer
 ROWS = 8
 
 
@@ -37,7 +38,9 @@ def spread_lines(spread: Mapping[str, Any]) -> Iterator[Line]:
     if spread["not_drawn"]:
         why = "its safety factors stand for the scatter"
         yield from wrapped(f"Not drawn: {', '.join(spread['not_drawn'])}; {why}.", "  ", "quiet")
-    told = "In 5 draws of 100 the limit lies below the first number of the range; the answer takes no more than that. "
+    above = ", ".join(row["name"] for row in moving if row["answer_rpm"] > WITHIN * row["p5_rpm"])
+    told = "In 5 draws of 100 the limit lies below the first number of the range; the answer takes no more than that"
+    told += f", but a little more for {above}. " if above else ". "
     if any(row["name"] == "hold" for row in moving):
         told += "The hold is drawn without its divisor, which stands for its scatter; the others keep theirs. "
     yield from wrapped(told + "A percentage is an input's part of what moves the limit.", "  ", "quiet")

@@ -142,6 +142,14 @@ def test_a_hold_scatters_by_its_own_parts() -> None:
     }
 
 
+def test_a_limit_above_its_range_is_named() -> None:
+    """Two ways to fail, each at its own low end, together lie a little below the lower of the two."""
+    found = spread("BOWL")
+    assert "takes no more than that. " in " ".join(line.text.strip() for line in spread_lines(found)) + " "
+    row(found, "burst")["answer_rpm"] = 2 * row(found, "burst")["p5_rpm"]
+    assert "but a little more for burst." in " ".join(line.text.strip() for line in spread_lines(found))
+
+
 def test_a_hold_judged_by_practice_brings_no_scatter() -> None:
     advice = advice_of("SPINDLE; hold.method=square-socket-drive")
     assert scatter.lets_go(advice.situation, "square-socket-drive", {}) is None
