@@ -28,7 +28,7 @@ from tests.rules.bench import words_of
 
 CASES = Path(__file__).parents[2] / "cases"
 ROUNDING = 1.005  # a stratum has a width
-SAMPLES = 60
+SAMPLES = 40
 # Each has a limit that no other has: whirl, hold by jaws, screws, bond, buttons and suction, walking on its floor.
 HELD = [
     "BOWL",
@@ -63,9 +63,20 @@ def row(found: dict[str, Any], name: str) -> dict[str, Any]:
     return next(entry for entry in found["limits"] if entry["name"] == name)
 
 
-@pytest.mark.parametrize("text", HELD)
+@pytest.mark.parametrize("text", HELD[::3])
 def test_the_answer_lies_at_or_below_the_five_percent_point(text: str) -> None:
-    for entry in spread(text)["limits"]:
+    at_or_below(text, SAMPLES)
+
+
+@pytest.mark.slow
+@pytest.mark.properties
+@pytest.mark.parametrize("text", HELD)
+def test_the_same_in_many_draws(text: str) -> None:
+    at_or_below(text, scale(1000))
+
+
+def at_or_below(text: str, samples: int) -> None:
+    for entry in spread(text, samples)["limits"]:
         assert entry["answer_rpm"] <= entry["p5_rpm"] * ROUNDING, entry
         assert entry["p5_rpm"] <= entry["p50_rpm"] <= entry["p95_rpm"]
         assert math.isclose(sum(part["share"] for part in entry["inputs"]) or 1.0, 1.0, abs_tol=0.35)
@@ -196,9 +207,9 @@ def test_draws_fill_every_stratum_once_and_repeat_with_their_seed() -> None:
 
 
 def test_another_seed_gives_nearly_the_same_range() -> None:
-    first, second = row(spread("NARROW", 200, 1), "whirl"), row(spread("NARROW", 200, 2), "whirl")
+    first, second = row(spread("NARROW", 80, 1), "whirl"), row(spread("NARROW", 80, 2), "whirl")
     assert first["p5_rpm"] != second["p5_rpm"]
-    assert first["p5_rpm"] == pytest.approx(second["p5_rpm"], rel=0.03)
+    assert first["p5_rpm"] == pytest.approx(second["p5_rpm"], rel=0.05)
 
 
 def command(*words: str) -> subprocess.CompletedProcess[str]:
