@@ -12,7 +12,6 @@ from advisor.advice.whole import answer_for
 from advisor.models.case import Case
 from advisor.reckoning import scatter
 from advisor.reckoning.speed import speed
-from advisor.reckoning.thrust import thrust_window
 
 SAMPLES = 300
 SEED = 1
@@ -37,13 +36,13 @@ def draws(names: Sequence[str], samples: int, seed: int) -> Iterable[dict[str, f
 def one_draw(advice: Advice, z: Mapping[str, float]) -> dict[str, float]:
     """Every limit of one drawn job in rpm, and the smallest of them as the ceiling.
 
-    The hold is drawn without its divisor, which stands for its scatter; every other limit keeps its own.
+    The hold is drawn without its divisor, which stands for its scatter; every other limit keeps its own. The thrust in
+    the bar is what the answer says to set: nobody sets another because the wood is another.
     """
     situation, used = scatter.drawn(advice.situation, z), advice.used
-    thrust = thrust_window(situation, used.method, used.rpm) if advice.thrust is not None else None
     held = any(limit.name == "hold" for limit in advice.speed.limits)  # else the hold's own verdict speaks
     hold = scatter.lets_go(situation, used.method, z) if held else None
-    rate = speed(situation, used.method, used.figures.tail_up, hold, thrust)
+    rate = speed(situation, used.method, used.figures.tail_up, hold, advice.thrust)
     found = {limit.name: limit.value for limit in rate.limits}
     found |= {limit.name: limit.value for limit in advice.speed.limits if limit.name == NOT_DRAWN}
     return {CEILING: min(found.values()), **found}
