@@ -49,7 +49,7 @@ def run(words: Sequence[str], *, as_json: bool, plain: bool, units: str | None, 
 
     found = compare(one, other)
     if as_json:
-        out.write(json.dumps(comparison_document(found, names), ensure_ascii=False, allow_nan=False, indent=2) + "\n")
+        out.write(json.dumps(comparison_document(found, names), allow_nan=False, indent=2) + "\n")
         return 0
     write(comparison_lines(found, names, units or one.units or "metric"), out, plain=plain)
     return 0

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import os
-import sys
-from collections.abc import Callable, Iterator
-from contextlib import closing, contextmanager
+from collections.abc import Callable
+from contextlib import closing
 from typing import TextIO
 
 from advisor.batch.one import Outcome, case_files, exit_code
 from advisor.batch.pool import Pool
 from advisor.report.batch_table import summary, table
+from advisor.report.progress import progress
 from advisor.report.screen import write
 
 
@@ -18,21 +18,6 @@ def cores() -> int:
     """How many processors this process may use."""
     allowed = getattr(os, "sched_getaffinity", None)
     return len(allowed(0)) if allowed is not None else os.cpu_count() or 1
-
-
-@contextmanager
-def _progress(total: int, plain: bool) -> Iterator[Callable[[int], None]]:
-    """Called with the number done; a bar where standard error is a terminal, else nothing."""
-    if plain or not sys.stderr.isatty():
-        yield lambda _: None
-        return
-    from rich.console import Console
-    from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn, TimeRemainingColumn
-
-    columns = (TextColumn("{task.description}"), BarColumn(), MofNCompleteColumn(), TimeRemainingColumn())
-    with Progress(*columns, console=Console(stderr=True), transient=True) as bar:
-        task = bar.add_task("cases", total=total)
-        yield lambda done: bar.update(task, completed=done)
 
 
 class _InOrder:
@@ -77,7 +62,7 @@ def run(folder: str, jobs: int | None, *, as_json: bool, plain: bool, units: str
     order = _InOrder(len(files), tell)
     try:
         pool = Pool(files, jobs or cores(), as_json)
-        with _progress(len(files), plain) as done, closing(pool.outcomes()) as found:
+        with progress("cases", len(files), plain) as done, closing(pool.outcomes()) as found:
             for number, outcome in found:
                 order.take(number, outcome)
                 done(order.done)

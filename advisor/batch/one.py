@@ -24,10 +24,10 @@ class Outcome(NamedTuple):
     @property
     def line(self) -> str:
         """One line of JSON."""
-        name = json.dumps(self.file, ensure_ascii=False)
+        name = json.dumps(self.file)
         if self.answer is not None:
             return f'{{"file": {name}, "answer": {self.answer}}}'
-        return json.dumps({"file": self.file, "error": self.error, "fault": self.fault}, ensure_ascii=False)
+        return json.dumps({"file": self.file, "error": self.error, "fault": self.fault})
 
 
 def case_files(folder: str) -> list[str]:
@@ -65,7 +65,7 @@ def answer_file(path: str, whole: bool) -> Outcome:
         from advisor.advice.whole import answer_for
 
         answer = answer_for(case, PARTS, changes=whole)
-        text = json.dumps(answer, ensure_ascii=False, allow_nan=False) if whole else None
+        text = json.dumps(answer, allow_nan=False) if whole else None
         return Outcome(path, row=_row(answer), answer=text)
     except Exception as wrong:  # one file must not stop the rest
         return Outcome(path, error=f"{path}: {type(wrong).__name__}: {wrong}; no advice was given", fault=PROGRAM)
