@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import errno
+import logging
 import os
 import signal
 import socket
@@ -80,6 +81,8 @@ def serve(port: int, out: TextIO) -> int:
             server_header=False,
             timeout_graceful_shutdown=GRACE_SECONDS,
         )
+        # A worker that is killed while it starts is reaped by whoever looks first; asyncio would warn of it.
+        logging.getLogger("asyncio").setLevel(logging.ERROR)
         asyncio.run(_until_stopped(uvicorn.Server(config), listening, out))
     out.write("stopped\n")
     return 0
