@@ -66,7 +66,7 @@ SAME = "same"
 
 
 class JobUnclear(ValueError):  # noqa: N818 -- what is unclear is the input
-    """Nobody said what the piece shall become, and its shape does not tell; the message lists the words."""
+    """Nobody said what the piece shall become, or nothing of it is left to do; the message says what to say."""
 
 
 @dataclass(frozen=True)

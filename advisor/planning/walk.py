@@ -12,7 +12,7 @@ from advisor.models.case import Case, Drive, Tenon
 from advisor.planning.choose import Choice, choose, in_kit
 from advisor.planning.derive import sizes, stage_case
 from advisor.planning.faults import Fault, does_not_fit, stock_left, too_thin
-from advisor.planning.jobs import Template, grips, which_job
+from advisor.planning.jobs import JobUnclear, Template, grips, which_job
 from advisor.planning.progress import SEATED, begun
 from advisor.planning.stage import InHand, Plan, Stage, looked_back
 from advisor.planning.standing import stages_of
@@ -22,6 +22,10 @@ from advisor.situation import settle
 PARTS = ("holding", "speed", "thrust", "centers", "tool")
 STAYS = {"ring": {"recess", "centers"}, "holes": {"recess", "screws", "centers"}, "none": set[str]()}
 STAYS_UNASKED = {"recess"}
+NOTHING_LEFT = (
+    "work.state: the {} is finished and its marks may stay, so nothing of the job is left to plan; "
+    "say what is still to be cut in cut.operation, or ask `advise` about holding it as it is"
+)
 
 
 class _Walk:
@@ -123,7 +127,7 @@ def _drive(stage: Stage) -> Drive | None:
 def walk(case: Case, engine: Fires | None = None, changes: bool = True) -> Plan:
     """Plan the whole job from where the piece stands; `changes` says whether single changes are tried for each stage.
 
-    Raises JobUnclear where nobody can tell what it becomes.
+    Raises JobUnclear where nobody can tell what it becomes, or where nothing of the job is left.
     """
     situation = settle(case)
     choice = which_job(situation)
@@ -131,5 +135,7 @@ def walk(case: Case, engine: Fires | None = None, changes: bool = True) -> Plan:
     engine = engine if engine is not None else default_engine()
     work = InHand(situation, choice.job, ahead, engine, begun(situation, behind))
     stages = looked_back(tuple(_Walk(work, changes).stages()))
+    if not stages:
+        raise JobUnclear(NOTHING_LEFT.format(choice.job.title))
     asked = any(stage.answer is not None for stage in stages)
     return Plan(choice.job, choice.assumed, situation, stages, None if asked else answer_for(case, (), engine, changes))

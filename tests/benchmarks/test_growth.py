@@ -22,22 +22,25 @@ def _no_sweeping() -> Iterator[None]:
 
 
 pytestmark = [pytest.mark.slow, pytest.mark.memory]
-SIZES = (40, 80, 160, 400)
+SMALL = 40
+SIZES = (80, 160, 400)
+TEN_TIMES = 400
 ROUNDS = 15
+NOISE = 1.5  # of a ratio between times below a millisecond
 
 
 @pytest.mark.parametrize("size", SIZES)
 def test_firing_grows_at_most_in_proportion(size: int) -> None:
     facts = chance_facts(2, 30)
-    small, large = Engine(chance_book(2, SIZES[0])), Engine(chance_book(2, size))
+    small, large = Engine(chance_book(2, SMALL)), Engine(chance_book(2, size))
     found = ratio(lambda: large.run(facts), lambda: small.run(facts), rounds=ROUNDS, pick=min, clock=time.process_time)
-    print(f"\nfiring {size} rules against {SIZES[0]}: {found:.2f} times as long")
-    assert found <= max(size / SIZES[0], 1.5)
+    print(f"\nfiring {size} rules against {SMALL}: {found:.2f} times as long")
+    assert found <= size / SMALL * (1 if size == TEN_TIMES else NOISE)
 
 
 @pytest.mark.parametrize("size", SIZES)
 def test_building_grows_little_faster_than_the_book(size: int) -> None:
-    small, large = chance_book(2, SIZES[0]), chance_book(2, size)
+    small, large = chance_book(2, SMALL), chance_book(2, size)
     found = ratio(lambda: Engine(large), lambda: Engine(small), rounds=ROUNDS, pick=min, clock=time.process_time)
-    print(f"\nbuilding {size} rules against {SIZES[0]}: {found:.2f} times as long")
-    assert found <= 1.5 * size / SIZES[0]  # done once in a process; the engine's own tables grow a little faster
+    print(f"\nbuilding {size} rules against {SMALL}: {found:.2f} times as long")
+    assert found <= NOISE * size / SMALL  # done once in a process; the engine's own tables grow a little faster

@@ -56,3 +56,16 @@ def test_a_piece_without_a_shape_is_unclear_too() -> None:
     case = read_case(None, ["work.material=ash", "work.diameter=10in", "work.length=20in", "work.purpose=other"])
     with pytest.raises(JobUnclear, match="piece without a shape"):
         which_job(settle(case))
+
+
+@pytest.mark.parametrize("purpose", ["bowl", "platter", "box", "hollow-form"])
+def test_a_finished_piece_whose_marks_may_stay_has_no_plan(purpose: str, capsys: pytest.CaptureFixture[str]) -> None:
+    done = ["plan", "work.material=maple", "work.diameter=60mm", "work.length=60mm", "work.state=finished"]
+    done.append(f"work.purpose={purpose}")
+    assert main([*done, "work.marks_allowed=any"]) == 2
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert err.startswith("work.state: the ")
+    assert "is finished and its marks may stay, so nothing of the job is left to plan; say what is still to be" in err
+    assert main([*done, "work.marks_allowed=none", "--plain"]) == 0
+    assert main([*done, "work.marks_allowed=any", "cut.operation=hollowing", "--plain"]) == 0
