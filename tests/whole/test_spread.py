@@ -23,12 +23,14 @@ from advisor.reading import read_case
 from advisor.reckoning import scatter
 from advisor.report.schema import answer_schema
 from advisor.report.spread import spread_lines
-from tests.conftest import SEED, scale
+from tests.conftest import SEED
 from tests.rules.bench import words_of
 
 CASES = Path(__file__).parents[2] / "cases"
-ROUNDING = 1.005  # a stratum has a width
 SAMPLES = 40
+# The 5 % point of drawn numbers is itself drawn: of many it is known to 2 % of the speed, of few with one seed alone.
+MANY = 1000
+KNOWN = 1.02
 # Each has a limit that no other has: whirl, hold by jaws, screws, bond, buttons and suction, walking on its floor.
 HELD = [
     "BOWL",
@@ -65,19 +67,19 @@ def row(found: dict[str, Any], name: str) -> dict[str, Any]:
 
 @pytest.mark.parametrize("text", HELD[::3])
 def test_the_answer_lies_at_or_below_the_five_percent_point(text: str) -> None:
-    at_or_below(text, SAMPLES)
+    at_or_below(spread(text)["limits"])
 
 
 @pytest.mark.slow
 @pytest.mark.properties
 @pytest.mark.parametrize("text", HELD)
 def test_the_same_in_many_draws(text: str) -> None:
-    at_or_below(text, scale(1000))
+    at_or_below(spread(text, MANY, SEED)["limits"])
 
 
-def at_or_below(text: str, samples: int) -> None:
-    for entry in spread(text, samples)["limits"]:
-        assert entry["answer_rpm"] <= entry["p5_rpm"] * ROUNDING, entry
+def at_or_below(limits: list[dict[str, Any]]) -> None:
+    for entry in limits:
+        assert entry["answer_rpm"] <= entry["p5_rpm"] * KNOWN, entry
         assert entry["p5_rpm"] <= entry["p50_rpm"] <= entry["p95_rpm"]
         assert math.isclose(sum(part["share"] for part in entry["inputs"]) or 1.0, 1.0, abs_tol=0.35)
 
@@ -90,9 +92,7 @@ FILES = sorted(path for kind in ("yaml", "toml", "json") for path in CASES.glob(
 @pytest.mark.parametrize("path", FILES, ids=[path.name for path in FILES])
 def test_the_same_for_the_cases_that_may_be_mounted(path: Path) -> None:
     advice = advise(read_case(str(path), []))
-    found = spread_of(advice, scale(1000), SEED, nobody)["limits"] if advice.verdict != "do-not-mount" else []
-    for entry in found:
-        assert entry["answer_rpm"] <= entry["p5_rpm"] * ROUNDING, entry
+    at_or_below(spread_of(advice, MANY, SEED, nobody)["limits"] if advice.verdict != "do-not-mount" else [])
 
 
 def test_walking_goes_with_the_root_of_an_assumed_offset() -> None:
