@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import get_args
 
 from advisor.engine import Fact
@@ -98,11 +98,24 @@ def blank(situation: Situation) -> Fact:
     return Fact("blank", known(values), words)
 
 
+def _untold(situation: Situation, speed: Speed) -> list[str]:
+    """Which of the three numbers that large work asks of a lathe nobody gave."""
+    lathe = situation.case.machine
+    given = (("swing", lathe.swing), ("min_rpm", speed.minimum), ("mass", lathe.mass))
+    return [name for name, value in given if value is None]
+
+
+def _and_list(names: Iterable[str]) -> str:
+    """One, two or more names in a sentence."""
+    *first, last = [*names] or [""]
+    return f"{', '.join(first)} and {last}" if first else last
+
+
 def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
     """The lathe against this piece."""
     machine_, body, hold = situation.case.machine, situation.body, situation.case.hold
-    top = speed.fastest
-    ceiling = speed.ceiling.value
+    top, ceiling = speed.fastest, speed.ceiling.value
+    untold = _untold(situation, speed)
     inches = body.diameter / MM_PER_INCH
     values: dict[str, Value | None] = {
         "machine": situation.lathe.kind,
@@ -113,7 +126,7 @@ def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
         "drawbar": flag(machine_.drawbar),
         "tail": "up" if tail_up else "away",
         "state": situation.traits.state,
-        "told": float(sum(known_ is not None for known_ in (machine_.mass, machine_.swing, speed.minimum))),
+        "told": 3.0 - len(untold),
         "outboard": flag(bool(hold.outboard)),
         "swing_share": _share(body.diameter, machine_.swing),
         "carriage_share": _share(body.diameter, machine_.swing_over_carriage),
@@ -129,21 +142,29 @@ def machine(situation: Situation, tail_up: bool, speed: Speed) -> Fact:
         "diameter_mm": body.diameter,
         "mass_kg": body.mass,
     }
-    words = {
+    return Fact("machine", known(values), _machine_words(situation, untold, speed))
+
+
+def _machine_words(situation: Situation, untold: Sequence[str], speed: Speed) -> dict[str, str]:
+    """What a sentence about the lathe may say."""
+    lathe, body = situation.case.machine, situation.body
+    inches = body.diameter / MM_PER_INCH
+    return {
         "diameter": f"{body.diameter:.0f} mm ({inches:.3g} in)",
         "mass": f"{body.mass:.0f} kg ({body.mass * POUNDS_PER_KG:.0f} lb)",
+        "untold": _and_list(name.replace("min_rpm", "lowest speed") for name in untold),
+        "untold_fields": _and_list(f"machine.{name}" for name in untold),
         "low": f"{speed.minimum or 0:.0f} rpm",
-        "top": f"{top or 0:.0f} rpm",
-        "ceiling": turns(ceiling),
+        "top": f"{speed.fastest or 0:.0f} rpm",
+        "ceiling": turns(speed.ceiling.value),
         "start": turns(speed.wished_start),
         "governed_by": speed.ceiling.name,
         "safe_top": turns(9000 / inches),
-        "bed": f"{machine_.between_centers or 0:.0f} mm",
+        "bed": f"{lathe.between_centers or 0:.0f} mm",
         "length": f"{body.length:.0f} mm",
-        "swing": f"{machine_.swing or 0:.0f} mm",
-        "carriage": f"{machine_.swing_over_carriage or 0:.0f} mm",
+        "swing": f"{lathe.swing or 0:.0f} mm",
+        "carriage": f"{lathe.swing_over_carriage or 0:.0f} mm",
     }
-    return Fact("machine", known(values), words)
 
 
 def _power(situation: Situation, rpm: float) -> float:

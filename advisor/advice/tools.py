@@ -23,14 +23,15 @@ CHOICE = Table(
         Text("family"),
         Text("grain"),
         Text("operation"),
+        Number("least_diameter", 0.0, 3000.0, required=False),
         Text("tool"),
         Number("bevel_low", 0.0, 90.0, required=False),
         Number("bevel_high", 0.0, 90.0, required=False),
         Text("why"),
         Text("source"),
     ),
-    key=("family", "grain", "operation"),
-    rows=29,
+    key=("family", "grain", "operation", "least_diameter"),
+    rows=30,
 )
 GENERAL = ToolpostRow(
     "general",
@@ -54,8 +55,10 @@ WHY_WOOD = "rake shears the fibers; a flat edge tears them"
 
 
 def _choice(situation: Situation) -> Row:
-    """The hand tool for this family, grain and operation."""
-    rows = {(row.text("family"), row.text("grain"), row.text("operation")): row for row in load(CHOICE)}
+    """The hand tool for this family, grain and operation at this size."""
+    ordered = sorted(load(CHOICE), key=lambda row: row.optional("least_diameter") or 0.0)
+    fit = [row for row in ordered if situation.body.diameter >= (row.optional("least_diameter") or 0.0)]
+    rows = {(row.text("family"), row.text("grain"), row.text("operation")): row for row in fit}
     record = situation.material
     family = "wood" if situation.wood is not None else record.family if record is not None else "other"
     grain = "across" if situation.side_grain else "along"

@@ -142,3 +142,17 @@ def test_no_tool_for_what_is_not_mounted() -> None:
 def test_every_printed_row_belongs_to_a_group_or_a_material() -> None:
     known = {record.id for record in materials.all_materials()}
     assert all(set(row.materials) <= known for row in toolpost_rows())
+
+
+@pytest.mark.parametrize(
+    ("work", "kind"),
+    [
+        ("SPINDLE", "spindle roughing gouge"),
+        ("SPINDLE; work.diameter=140mm", "spindle roughing gouge"),
+        ("SPINDLE; work.diameter=150mm; machine.swing=16in", "bowl gouge"),
+        ("SPINDLE; work.form=log; work.diameter=14in; work.purpose=hollow-form; machine.swing=20in", "bowl gouge"),
+        ("BOWL", "bowl gouge"),
+    ],
+)
+def test_a_roughing_gouge_is_for_spindles_that_hands_can_circle(work: str, kind: str) -> None:
+    assert tool(work)["kind"] == kind

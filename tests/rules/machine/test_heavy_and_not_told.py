@@ -3,10 +3,12 @@
 import pytest
 
 from tests.rules.bench import fired
+from tests.whole.answers import of
 
 RULE = "heavy-and-not-told"
 FIRES = [
     "BOWL; work.mass=25kg",
+    "BOWL; work.mass=25kg; machine.min_rpm=50; machine.mass=900kg",
 ]
 QUIET = [
     "BOWL",
@@ -23,3 +25,11 @@ def test_it_fires(words: str) -> None:
 @pytest.mark.parametrize("words", QUIET)
 def test_it_stays_quiet(words: str) -> None:
     assert RULE not in fired(words)
+
+
+def test_only_what_is_missing_is_asked_for() -> None:
+    heavy = "BOWL; work.mass=25kg"
+    reasons = of(f"{heavy}; machine.min_rpm=50; machine.mass=900kg")["reasons"]
+    asked = [reason for reason in reasons if reason["rule"] == RULE]
+    assert asked[0]["text"] == "25 kg (55 lb) on a lathe of which nobody said the swing."
+    assert asked[0]["do"].startswith("Give machine.swing: ")
