@@ -16,9 +16,9 @@ import signal
 import subprocess
 import sys
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
-from typing import NamedTuple
+from typing import NamedTuple, TypeVar
 
 ROOT = Path(__file__).resolve().parent.parent
 SWAPS = {
@@ -47,6 +47,7 @@ NAMES = {
     "absent": "present",
 }
 LEAST_SHARE = 0.8
+One = TypeVar("One")
 Place = Callable[[int, int], int]  # byte of a line and column
 
 
@@ -58,19 +59,24 @@ class Fault(NamedTuple):
 
 
 def main() -> int:
-    count = int(sys.argv[1])
-    chooser = random.Random(int(os.environ.get("ADVISOR_SEED", "1")))
-    faults = [fault for path in program_files() for fault in possible_faults(path)]
-    chosen = chooser.sample(faults, min(count, len(faults)))
-    print(f"{len(chosen)} of {len(faults)} possible faults", flush=True)
+    faults = chosen([fault for path in program_files() for fault in possible_faults(path)], int(sys.argv[1]))
     with tempfile.TemporaryDirectory() as folder:
         copy_tracked_files(Path(folder))
         if fails("tests", Path(folder)):
             print("the quick suite fails before anything is planted")
             return 1
-        missed = [fault for fault in chosen if not noticed(fault, Path(folder))]
-    print(f"{len(chosen) - len(missed)} of {len(chosen)} planted faults were noticed")
-    return int(len(chosen) - len(missed) < LEAST_SHARE * len(chosen))
+        missed = [fault for fault in faults if not noticed(fault, Path(folder))]
+    print(f"{len(faults) - len(missed)} of {len(faults)} planted faults were noticed")
+    return int(len(faults) - len(missed) < LEAST_SHARE * len(faults))
+
+
+def chosen(possible: Sequence[One], count: int | None) -> list[One]:
+    """So many of them by the seed, in their order; all of them without a count. Says what was chosen."""
+    seed = os.environ.get("ADVISOR_SEED", "1")
+    count = len(possible) if count is None else min(count, len(possible))
+    places = random.Random(int(seed)).sample(range(len(possible)), count)
+    print(f"{count} of {len(possible)}, ADVISOR_SEED={seed}", flush=True)
+    return [possible[place] for place in sorted(places)]
 
 
 def tracked(*folders: str) -> list[Path]:

@@ -1,57 +1,35 @@
-"""Takes one rule after another out of a copy of the program and says which of them the rule's own test does not miss.
+"""Takes every rule out of the book, one at a time, and says which of them its own test does not miss.
 
     .venv/bin/python .ci/without.py [COUNT]
 
-ADVISOR_SEED chooses which COUNT of all the rules; without a count it is every rule. A rule that nothing misses: exit
-code 1.
+ADVISOR_SEED chooses which COUNT of all the rules; without a count it is every rule. Each test runs twice: with its rule
+put back into its place, where it must pass, and without it, where an assertion must fail; anything else that goes wrong
+is no proof. A rule that nothing misses, or whose test proves nothing: exit code 1.
 """
 
 from __future__ import annotations
 
-import os
-import random
 import sys
-import tempfile
-from concurrent.futures import ThreadPoolExecutor
-from pathlib import Path
-from queue import SimpleQueue
 
-from plant import copy_tracked_files, fails, mirror, program_files
-
-WORKERS = 2
+from plant import chosen
+from warm import Outcome, Run, file_of, outcomes, rules_with_tests, same
 
 
 def main() -> int:
-    rules = [path for path in program_files() if path.parts[0] == "rules"]
-    if len(sys.argv) > 1:
-        rules = random.Random(int(os.environ.get("ADVISOR_SEED", "1"))).sample(rules, int(sys.argv[1]))
-    with tempfile.TemporaryDirectory() as folder:
-        copies: SimpleQueue[Path] = SimpleQueue()
-        for number in range(WORKERS):
-            copy = Path(folder) / str(number)
-            copy.mkdir()
-            copy_tracked_files(copy)
-            copies.put(copy)
-        with ThreadPoolExecutor(WORKERS) as workers:
-            missed = list(workers.map(lambda rule: missed_by_its_test(rule, copies), rules))
-    print(f"{sum(missed)} of {len(rules)} rules are missed by their tests when they are gone")
-    return int(not all(missed))
-
-
-def missed_by_its_test(rule: Path, copies: SimpleQueue[Path]) -> bool:
-    """Whether the test that mirrors a rule fails without it."""
-    copy = copies.get()
-    sound = (copy / rule).read_bytes()
-    (copy / rule).unlink()
-    try:
-        tests = mirror(rule, copy)
-        found = tests.endswith(".py") and fails(tests, copy, workers=0)
-    finally:
-        (copy / rule).write_bytes(sound)
-        copies.put(copy)
-    if not found:
-        print(f"nothing misses {rule}", flush=True)
-    return found
+    rules = chosen(rules_with_tests(), int(sys.argv[1]) if len(sys.argv) > 1 else None)
+    found: list[Outcome] = []
+    outcomes([*same(rules), *(Run(rule, None, "taken out") for rule in rules)], found.append)
+    gone = [one for one in found if one.run.instead is None]
+    broken = [one for one in found if one.run.instead is not None and one.noticed]
+    unproved = [one for one in gone if one.noticed and one.error != "AssertionError"]
+    missed = [one for one in gone if not one.noticed]
+    for one in (*broken, *unproved):
+        print(f"{file_of(one.run.rule)}, {one.run.words}: {one.test} ends in {one.error}")
+    for one in missed:
+        print(f"nothing misses {file_of(one.run.rule)}")
+    proved = len(rules) - len(missed) - len(unproved)
+    print(f"{proved} of {len(rules)} rules are missed by their tests when they are gone")
+    return int(bool(broken or unproved or missed))
 
 
 if __name__ == "__main__":
