@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from advisor.report.numbers import fine_length, force, rpm_down, surface_speed, torque
+from advisor.report.numbers import angle, fine_length, force, rpm_down, surface_speed, torque
 
 
 def _band(texts: Sequence[str]) -> str:
@@ -49,9 +49,8 @@ def cut_lines(part: Mapping[str, Any], units: str) -> Iterator[str]:
     if ground:
         yield ground
     for row in part.get("tables", ())[1:]:
-        angles = _band([f"{end:.0f}" for end in row["rake_deg"]]) if "rake_deg" in row else ""
-        if angles:
-            yield f"{row['table']} has rake {angles}° ({row['source']})"
+        if "rake_deg" in row:
+            yield f"{row['table']} has rake {angle(row['rake_deg'])} ({row['source']})"
     if "coolant" in part:
         yield f"coolant: {part['coolant']}" + (
             f"; keep the surface below {part['heat_cap_c']:.0f} °C" if "heat_cap_c" in part else ""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 NEWTONS_PER_POUND = 4.4482216152605
 NM_PER_INCH_POUND = 0.1129848290276167
@@ -59,6 +60,11 @@ def wheel_torque(value: float, units: str) -> str:
     inch = units == "inch"
     figure = _two_figures(value / NM_PER_INCH_POUND if inch else value, False)
     return f"{float(f'{figure:.2g}'):g} {'lbf·in' if inch else 'N·m'}"
+
+
+def angle(ends: Sequence[float]) -> str:
+    """An angle in degrees, or the two ends of its range."""
+    return " to ".join(dict.fromkeys(f"{end:.0f}" for end in ends)) + "°"
 
 
 def length(millimeters: float, units: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from advisor.report.numbers import energy, force, length, rpm_down, wheel_torque
+from advisor.report.numbers import angle, energy, force, length, rpm_down, wheel_torque
 from advisor.report.words import METHOD_WORDS, WINDOW_WORDS
 
 
@@ -73,7 +73,7 @@ def centers_text(centers: Mapping[str, Any], units: str) -> str:
 def tool_text(tool: Mapping[str, Any]) -> str:
     """The tool, its grind, and why this one."""
     angles = (("bevel", "bevel_deg"), ("rake", "rake_deg"), ("clearance", "clearance_deg"))
-    ground = [f"{name} {tool[key][0]:.0f} to {tool[key][1]:.0f}°" for name, key in angles if key in tool]
+    ground = [f"{name} {angle(tool[key])}" for name, key in angles if key in tool]
     return f"{', '.join([tool['kind'], *ground])}: {tool['why']}"
 
 

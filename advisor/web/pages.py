@@ -13,6 +13,7 @@ from jinja2 import Environment, FunctionLoader
 from advisor.models.questions import End, step
 from advisor.models.questions import Question as Step
 from advisor.report import numbers
+from advisor.report.sentences import tool_text
 from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
 from advisor.web.asked import ASKS, Question
 from advisor.web.compared import Comparison
@@ -75,6 +76,7 @@ def _templates() -> Environment:
         "size": numbers.length,
         "energy": numbers.energy,
         "plain": plain,
+        "tool_text": tool_text,
         "figures": several_figures,
         "field_label": field_label,
     }

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from advisor.report.cut_lines import cut_lines
+from advisor.report.sentences import tool_text
 from tests.whole.answers import of
 
 
@@ -55,3 +56,8 @@ def test_a_second_table_of_the_same_wood_gives_its_own_rake() -> None:
     lines = told("BOWL; machine.kind=metal-lathe; cut.tool=carriage")
     assert any("has rake" in line for line in lines)
     assert not any("% of the motor" in line for line in lines)
+
+
+def test_an_angle_that_is_one_is_told_once() -> None:
+    assert "bevel 90°" in tool_text({"kind": "scraper", "why": "it scrapes", "bevel_deg": [90.0, 90.0]})
+    assert "rake 0 to 5°" in tool_text({"kind": "bit", "why": "it cuts", "rake_deg": [0.0, 5.0]})
