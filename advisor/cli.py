@@ -285,10 +285,9 @@ def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a terminal without the signs still gets the answer
-    known = parser.build()
-    options = known.parse_args(arguments)
+    options = parser.parse(sys.argv[1:] if arguments is None else arguments)
     if options.command is None:
-        known.print_help()
+        parser.build().print_help()
         return 2
     try:
         return RUN[options.command](options)

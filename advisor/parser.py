@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from typing import Any, NamedTuple, NoReturn
 
 from advisor import __version__
@@ -106,8 +107,21 @@ class Parser(argparse.ArgumentParser):
         self.exit(2, f"{self.prog}: {message}\ntry: {self.prog} --help\n")
 
 
+def parse(words: Sequence[str]) -> argparse.Namespace:
+    """The command in these words with its options; `command` is its name. Ends the process where they make no sense.
+
+    Where the first word is a command only its own options are made: making those of all takes a tenth of an answer.
+    """
+    name = words[0] if words else ""
+    if name not in COMMANDS:
+        return build().parse_args(words)
+    one = Parser(prog=f"advisor {name}", **_told(name))
+    _take_words_and_options(one, name)
+    return one.parse_intermixed_args(words[1:], argparse.Namespace(command=name))
+
+
 def build() -> Parser:
-    """The parser of the whole command; `command` is the name of the one that was chosen."""
+    """The parser of all commands, for those who ask what there is; `command` is the name of the one that was chosen."""
     parser = Parser(
         prog="advisor",
         description="Advice beside the lathe. It defers to local codes and licensed practice.",
@@ -116,17 +130,25 @@ def build() -> Parser:
     parser.add_argument("--version", action="version", version=f"advisor {__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=Parser)
     for name, command in COMMANDS.items():
-        about = command.about
-        one = commands.add_parser(name, help=about, description=about, epilog=f"example: {command.example}")
-        if command.words is not None:
-            told = "a .yaml, .toml or .json file, -, words" if command.words == CASE else None
-            one.add_argument("words", nargs="*", metavar=command.words, help=told)
-        for option in command.options:
-            one.add_argument(f"--{option}", **SHOWN[option])
-        if name in OUTPUT:
-            one.add_argument("-o", dest="output", metavar="FILE", help=OUTPUT[name])
-        _own_options(one, name)
+        _take_words_and_options(commands.add_parser(name, help=command.about, **_told(name)), name)
     return parser
+
+
+def _told(name: str) -> dict[str, str]:
+    """What `--help` says around the options of a command."""
+    return {"description": COMMANDS[name].about, "epilog": f"example: {COMMANDS[name].example}"}
+
+
+def _take_words_and_options(one: Parser, name: str) -> None:
+    command = COMMANDS[name]
+    if command.words is not None:
+        told = "a .yaml, .toml or .json file, -, words" if command.words == CASE else None
+        one.add_argument("words", nargs="*", metavar=command.words, help=told)
+    for option in command.options:
+        one.add_argument(f"--{option}", **SHOWN[option])
+    if name in OUTPUT:
+        one.add_argument("-o", dest="output", metavar="FILE", help=OUTPUT[name])
+    _own_options(one, name)
 
 
 def _own_options(one: Parser, name: str) -> None:

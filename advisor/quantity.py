@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import re
 from collections.abc import Mapping, Sequence
 from typing import Annotated, Any, Literal, NamedTuple, get_args, get_origin
@@ -22,7 +21,9 @@ class FigureInputError(ValueError):
 
 def nearest(word: str, known: Sequence[str]) -> str:
     """`; did you mean ...?` when something known is close, else nothing."""
-    close = difflib.get_close_matches(str(word).lower(), known, n=3, cutoff=0.6)
+    from difflib import get_close_matches
+
+    close = get_close_matches(str(word).lower(), known, n=3, cutoff=0.6)
     return f"; did you mean {' or '.join(close)}?" if close else ""
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import csv
 from functools import lru_cache
 from pathlib import Path
 from typing import NamedTuple
@@ -24,6 +23,8 @@ class Source(NamedTuple):
 @lru_cache(maxsize=1)
 def all_sources() -> dict[str, Source]:
     """Every source by key. Raises ValueError for a damaged file: wrong columns, a key twice, an unknown kind."""
+    import csv
+
     found: dict[str, Source] = {}
     with FILE.open(encoding="utf-8", newline="") as lines:
         for row in csv.DictReader(lines, strict=True):

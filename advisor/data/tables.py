@@ -5,7 +5,6 @@ committed with. A file that does not fit its declaration is refused as a whole: 
 table is worse than no number.
 """
 
-import csv
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
@@ -115,6 +114,8 @@ def load(table: Table) -> tuple[Row, ...]:
 
 def parse(table: Table, lines: Iterable[str]) -> tuple[Row, ...]:
     """Rows of a table from its lines of text. Raises TableError as `load` does."""
+    import csv  # only a table that is not kept needs it
+
     try:
         rows = tuple(_checked(table, csv.reader(lines, strict=True)))
     except csv.Error as fault:

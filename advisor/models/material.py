@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from difflib import get_close_matches
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
@@ -77,6 +76,8 @@ def condition(word: str) -> Material | None:
 
 
 def _suggest(key: str) -> tuple[str, ...]:
+    from difflib import get_close_matches
+
     index = _index()
     near = get_close_matches(key, index, n=4, cutoff=0.7)
     words = {word for word in key.split() if len(word) > 3} - _FILLERS

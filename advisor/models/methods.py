@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from difflib import get_close_matches
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -95,6 +94,8 @@ def method(name: str) -> HoldingMethod:
     names = _by_name()
     if key in names:
         return _table()[names[key]]
+    from difflib import get_close_matches
+
     near = get_close_matches(key, names, n=3, cutoff=0.6)
     hint = ", ".join(dict.fromkeys(names[word] for word in near))
     raise KeyError(f"no holding method is called {name!r}" + (f"; nearest: {hint}" if hint else ""))

@@ -1,7 +1,6 @@
 """From the name a person writes to the woods of the strength table it can mean."""
 
 import re
-import unicodedata
 from collections.abc import Iterator
 from functools import cache, lru_cache
 from typing import Literal, NamedTuple
@@ -173,6 +172,8 @@ def resolve(name: str) -> Resolution:
 def _words(name: str) -> tuple[str, ...]:
     plain = name.casefold()
     if not plain.isascii():
+        import unicodedata
+
         plain = "".join(letter for letter in unicodedata.normalize("NFKD", plain) if not unicodedata.combining(letter))
     return tuple(WORD.findall(plain.replace("grey", "gray").replace("redcedar", "red cedar")))
 

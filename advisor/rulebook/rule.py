@@ -18,7 +18,7 @@ WINDOWS = ("", "open", "narrow", "empty")
 MOST_CHOICES = 12
 
 _NAME = re.compile(r"\{([a-z][a-z0-9_]*)\}")
-_LABEL = re.compile(rf"^({'|'.join(SECTIONS)})(?:$|:|  )(.*)$")
+_LABEL = rf"^({'|'.join(SECTIONS)})(?:$|:|  )(.*)$"
 
 
 class Effect(str, Enum):
@@ -66,7 +66,7 @@ def read_page(doc: str) -> Page:
     title, _, rest = doc.strip().partition("\n")
     sections: list[tuple[str, list[str]]] = []
     for line in rest.splitlines():
-        found = _LABEL.match(line)
+        found = re.match(_LABEL, line)
         if found is not None:
             sections.append((found[1], [found[2].strip()]))
         elif sections:
