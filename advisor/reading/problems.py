@@ -35,7 +35,7 @@ class Problem(NamedTuple):
         said = [", ".join(spot), self.field, f"{given} {self.message}".strip()]
         text = ": ".join(part for part in said if part)
         text += f"; accepted: {self.accepted}" if self.accepted else ""
-        return text + (f"; did you mean {self.nearest}?" if self.nearest else "")
+        return harmless(text + (f"; did you mean {self.nearest}?" if self.nearest else ""))
 
 
 class InputFault(Exception):  # noqa: N818 -- the fault lies in the input, not in the program
@@ -58,9 +58,14 @@ def fault(place: Place, message: str, accepted: str | None = None, value: str | 
 
 
 def quote(value: str) -> str:
-    """A value as it is shown: short, on one line, nothing in it that a terminal would obey."""
+    """A value as it is shown: short and on one line."""
     short = value if len(value) <= LONGEST_QUOTE else value[: LONGEST_QUOTE - 1] + "…"
-    return "'" + "".join(sign if sign.isprintable() else ascii(sign)[1:-1] for sign in short) + "'"
+    return f"'{harmless(short)}'"
+
+
+def harmless(text: str) -> str:
+    """A text without anything that a terminal would obey; also file names and words may hold such signs."""
+    return "".join(sign if sign.isprintable() else ascii(sign)[1:-1] for sign in text)
 
 
 def nearest(word: str, known: Sequence[str]) -> str | None:

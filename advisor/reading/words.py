@@ -6,7 +6,7 @@ from advisor.models.case import Case
 from advisor.models.fields import Shape, spec_at
 from advisor.reading.fill import unknown
 from advisor.reading.nodes import Entry, Fields, Node, Scalar
-from advisor.reading.problems import InputFault, Place, Problem
+from advisor.reading.problems import MOST_PRINTED, InputFault, Place, Problem
 
 EXAMPLE = 'work.material=ash "work.diameter=10 in" work.condition=[check, pith]'
 NESTED = (Shape.LIST, Shape.SECTION)
@@ -27,7 +27,8 @@ def lay_over(root: Fields, words: Sequence[str]) -> list[Problem]:
             above = ".".join(path[:-1]) + "." if len(path) > 1 and spec_at(Case, path[:-1]) else ""
             section = spec_at(Case, path[:-1]) if above else None
             model = section.section if section is not None and section.section is not None else Case
-            problems.append(unknown(place, above, path[-1] if above else name.strip(), model))
+            look = len(problems) < MOST_PRINTED  # the nearest name takes a while to find
+            problems.append(unknown(place, above, path[-1] if above else name.strip(), model, look=look))
             continue
         try:
             _put(root, path, place, _node(text, place, spec.shape in NESTED))

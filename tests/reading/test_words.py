@@ -125,3 +125,24 @@ def test_nothing_at_all_is_refused_with_an_example() -> None:
 def test_a_very_long_word_is_cut_in_the_message() -> None:
     found = only(word_problems(*THREE, "work." + "x" * 5000 + "=1"))
     assert len(str(found)) < 700
+
+
+@pytest.mark.parametrize("word", ["\x1b[2J", "\x1b=1", "work.\x07=1", "work.wall=\x1b]0;x\x07", "work.parts=[\u202e,"])
+def test_a_complaint_holds_nothing_that_a_terminal_would_obey(word: str) -> None:
+    found = word_problems(*THREE, word)
+    assert found
+    assert all(str(problem).isprintable() for problem in found)
+    assert word[0] == "w" or str(found[0]).startswith("the word \\x1b")
+
+
+def test_a_file_whose_name_would_move_the_cursor_is_named_harmlessly(tmp_path: Path) -> None:
+    path = tmp_path / "a\x1b[2J.yaml"
+    path.write_text("work: [", encoding="utf-8")
+    assert r"a\x1b[2J.yaml" in str(only(word_problems(path=str(path))))
+
+
+def test_thousands_of_wrong_words_are_refused_without_looking_for_what_each_was_meant_for() -> None:
+    found = word_problems(*THREE, *(f"wall{number}=1" for number in range(2000)))
+    assert len(found) == 2000
+    assert found[0].nearest == "work.wall"
+    assert {problem.nearest for problem in found[30:]} == {None}
