@@ -7,30 +7,32 @@ from typing import Any
 
 from advisor.advice.compare import Comparison, Difference, Side
 from advisor.advice.trial import Outcome
-from advisor.report.numbers import force, rpm_down
+from advisor.report.numbers import rpm_down
+from advisor.report.outcome import NONE, outcome_lines
 from advisor.report.terminal import Line, wrapped
 from advisor.report.values import NOT_SAID, said
-from advisor.report.words import HEADLINE, METHOD_WORDS
+from advisor.report.words import HEADLINE
 
-NONE = "none"
 GAP = 2
 WIDEST = 34
 
 
 def _outcome(one: Outcome, units: str) -> dict[str, str]:
-    """What a person acts on, by name, as it is read."""
-    found = {
-        "verdict": one.verdict.replace("-", " "),
-        "held by": f"{METHOD_WORDS.get(one.hold, one.hold.replace('-', ' '))} ({one.hold_verdict.replace('-', ' ')})",
-        "start at": f"{rpm_down(one.start_rpm)} rpm" if one.start_rpm else NONE,
-        "never above": f"{rpm_down(one.ceiling_rpm)} rpm ({one.governed_by})" if one.governed_by else NONE,
-        "tail thrust": "not used" if one.window == "not-used" else one.window,
+    thrust = {
+        "window": one.window,
+        "set_n": one.set_n,
+        "allowed_n": one.allowed_n,
+        "governed_by": one.thrust_governed_by,
     }
-    if one.set_n is not None and one.allowed_n is not None:
-        found["thrust to set"] = force(one.set_n, units, True, one.allowed_n)
-    if one.allowed_n is not None:
-        found["thrust at most"] = f"{force(one.allowed_n, units, up=False)} ({one.thrust_governed_by})"
-    return found
+    return outcome_lines(
+        {
+            "verdict": one.verdict,
+            "holding": [{"method": one.hold, "verdict": one.hold_verdict}],
+            "speed": {"start_rpm": one.start_rpm, "ceiling_rpm": one.ceiling_rpm, "governed_by": one.governed_by},
+            "thrust": {name: value for name, value in thrust.items() if value is not None},
+        },
+        units,
+    )
 
 
 def _three(rows: Sequence[tuple[str, str, str]], role: str = "text") -> Iterator[Line]:

@@ -6,8 +6,7 @@ import re
 from collections.abc import Iterable, Mapping
 from typing import Any, NamedTuple
 
-from advisor.report.numbers import force, rpm_down
-from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
+from advisor.report.outcome import NONE, outcome_lines
 from advisor.web.asked import Question
 from advisor.web.fields import form_fields
 
@@ -43,26 +42,6 @@ def _typed(question: Question, name: str) -> str:
     return ", ".join(question.typed.get(name, ())) or "not said"
 
 
-def _lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
-    found = {"verdict": HEADLINE[answer["verdict"]]}
-    holding, speed, thrust = answer.get("holding"), answer.get("speed", {}), answer.get("thrust", {})
-    if holding:
-        method = holding[0]["method"]
-        found["hold"] = METHOD_WORDS.get(method, method.replace("-", " "))
-    if speed:
-        found["start"] = f"{rpm_down(speed['start_rpm'])} rpm" if speed.get("start_rpm") else "none"
-        found["never above"] = f"{rpm_down(speed['ceiling_rpm'])} rpm"
-        found["speed decided by"] = speed.get("governed_by", "none")
-    if thrust:
-        found["thrust window"] = WINDOW_WORDS[thrust["window"]]
-        to_set = force(thrust["set_n"], units, True, thrust["allowed_n"]) if "set_n" in thrust else "none"
-        found["thrust to set"] = to_set
-        if "allowed_n" in thrust:
-            found["thrust at most"] = force(thrust["allowed_n"], units, up=False)
-            found["thrust decided by"] = thrust["governed_by"]
-    return found
-
-
 def _said(answer: Mapping[str, Any]) -> dict[str, str]:
     """What an answer says in words, verdict first, by the same without its numbers: other numbers, same advice."""
     texts: Iterable[str] = (
@@ -75,9 +54,9 @@ def _said(answer: Mapping[str, Any]) -> dict[str, str]:
 
 def compare(before: Mapping[str, Any], after: Mapping[str, Any], units: str, changed: list[Row]) -> Comparison:
     """Two answers side by side, only where they differ."""
-    old, new = _lines(before, units), _lines(after, units)
+    old, new = outcome_lines(before, units), outcome_lines(after, units)
     names = dict.fromkeys((*old, *new))
-    rows = [Row(name, old.get(name, "none"), new.get(name, "none")) for name in names]
+    rows = [Row(name, old.get(name, NONE), new.get(name, NONE)) for name in names]
     was, now = _said(before), _said(after)
     return Comparison(
         changed,

@@ -11,7 +11,7 @@ from advisor.web.compared import Row, changed_values, compare
 def answer(**given: Any) -> dict[str, Any]:
     return {
         "verdict": "go", "reasons": [], "checks": [], "cautions": [],
-        "holding": [{"method": "three-jaw"}],
+        "holding": [{"method": "three-jaw", "verdict": "suits"}],
         "speed": {"start_rpm": 500.0, "ceiling_rpm": 1000.0, "governed_by": "walking"},
         "thrust": {"window": "open", "set_n": 200.0, "allowed_n": 900.0, "governed_by": "crushing"},
         **given,
@@ -30,32 +30,31 @@ def test_equal_answers_have_no_lines() -> None:
 def test_every_line_that_differs_is_there() -> None:
     after = answer(
         verdict="ask-first",
-        holding=[{"method": "collet"}],
+        holding=[{"method": "collet", "verdict": "with-care"}],
         speed={"start_rpm": 400.0, "ceiling_rpm": 1000.0, "governed_by": "whirl"},
         thrust={"window": "empty", "allowed_n": 100.0, "governed_by": "splitting"},
     )
     assert rows(answer(), after) == [
-        Row("verdict", "GO.", "ASK FIRST."),
-        Row("hold", "engineer's three-jaw chuck", "collet"),
-        Row("start", "500 rpm", "400 rpm"),
-        Row("speed decided by", "walking", "whirl"),
-        Row("thrust window", "the window is open", "the window is empty"),
+        Row("verdict", "go", "ask first"),
+        Row("held by", "engineer's three-jaw chuck (suits)", "collet (with care)"),
+        Row("start at", "500 rpm", "400 rpm"),
+        Row("never above", "1000 rpm (walking)", "1000 rpm (whirl)"),
+        Row("tail thrust", "open", "empty"),
         Row("thrust to set", "200 N (45 lbf)", "none"),
-        Row("thrust at most", "900 N (200 lbf)", "100 N (22 lbf)"),
-        Row("thrust decided by", "crushing", "splitting"),
+        Row("thrust at most", "900 N (200 lbf) (crushing)", "100 N (22 lbf) (splitting)"),
     ]
 
 
 def test_a_refusal_has_no_speed() -> None:
     found = rows(answer(), answer(verdict="do-not-mount", speed={"ceiling_rpm": 0}, thrust={"window": "not-used"}))
-    assert Row("start", "500 rpm", "none") in found
-    assert Row("never above", "1000 rpm", "0 rpm") in found
-    assert Row("thrust at most", "900 N (200 lbf)", "none") in found
+    assert Row("start at", "500 rpm", "none") in found
+    assert Row("never above", "1000 rpm (walking)", "none") in found
+    assert Row("thrust at most", "900 N (200 lbf) (crushing)", "none") in found
 
 
 def test_an_answer_without_the_parts_compares_the_rest() -> None:
     bare = {"verdict": "go", "reasons": [], "checks": [], "cautions": []}
-    assert rows(bare, bare | {"verdict": "ask-first"}) == [Row("verdict", "GO.", "ASK FIRST.")]
+    assert rows(bare, bare | {"verdict": "ask-first"}) == [Row("verdict", "go", "ask first")]
 
 
 def test_what_is_said_anew_and_no_longer() -> None:
