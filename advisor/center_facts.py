@@ -40,7 +40,7 @@ def force(value: float, up: bool, most: float = math.inf) -> str:
         figure = two_figures(value / unit, up)
         if value <= most < math.inf:
             figure = min(figure, two_figures(most / unit, False))
-        told.append(f"{figure:.2g} {word}" if figure < 1 else f"{figure:.0f} {word}")
+        told.append(f"{figure:.2g} {word}" if figure < 10 else f"{figure:.0f} {word}")
     return f"{told[0]} ({told[1]})"
 
 

@@ -186,3 +186,11 @@ def test_no_color_without_a_terminal_and_in_a_bare_locale() -> None:
     done = advisor("advise", *BOWL, LC_ALL="C", PYTHONIOENCODING="", NO_COLOR="1")
     assert done.returncode == 0
     assert "\x1b[" not in done.stdout
+
+
+def test_a_word_may_follow_an_option() -> None:
+    first = advisor(
+        "speed", "work.material=maple", "--plain", "--units", "inch", "work.diameter=3in", "work.length=9in"
+    )
+    last = advisor("speed", "work.material=maple", "work.diameter=3in", "work.length=9in", "--plain", "--units", "inch")
+    assert (first.returncode, first.stdout) == (0, last.stdout), first.stderr

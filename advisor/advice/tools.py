@@ -24,13 +24,14 @@ CHOICE = Table(
         Text("grain"),
         Text("operation"),
         Number("least_diameter", 0.0, 3000.0, required=False),
+        Number("most_ratio", 0.0, 100.0, required=False),
         Text("tool"),
         Number("bevel_low", 0.0, 90.0, required=False),
         Number("bevel_high", 0.0, 90.0, required=False),
         Text("why"),
         Text("source"),
     ),
-    key=("family", "grain", "operation", "least_diameter"),
+    key=("family", "grain", "operation", "least_diameter", "most_ratio"),
     rows=30,
 )
 GENERAL = ToolpostRow(
@@ -54,11 +55,17 @@ NO_EDGE = frozenset({"sanding", "balancing", "drilling"})
 WHY_WOOD = "rake shears the fibers; a flat edge tears them"
 
 
+def _fits(row: Row, situation: Situation) -> bool:
+    body, least, most = situation.body, row.optional("least_diameter"), row.optional("most_ratio")
+    return (least is None or body.diameter >= least) and (most is None or body.length <= most * body.diameter)
+
+
 def _choice(situation: Situation) -> Row:
-    """The hand tool for this family, grain and operation at this size."""
+    """The hand tool for this family, grain and operation at this size; a row for the size comes before one for any."""
     ordered = sorted(load(CHOICE), key=lambda row: row.optional("least_diameter") or 0.0)
-    fit = [row for row in ordered if situation.body.diameter >= (row.optional("least_diameter") or 0.0)]
-    rows = {(row.text("family"), row.text("grain"), row.text("operation")): row for row in fit}
+    rows = {
+        (row.text("family"), row.text("grain"), row.text("operation")): row for row in ordered if _fits(row, situation)
+    }
     record = situation.material
     family = "wood" if situation.wood is not None else record.family if record is not None else "other"
     grain = "across" if situation.side_grain else "along"

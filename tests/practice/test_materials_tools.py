@@ -148,11 +148,12 @@ def test_every_printed_row_belongs_to_a_group_or_a_material() -> None:
     ("work", "kind"),
     [
         ("SPINDLE", "spindle roughing gouge"),
-        ("SPINDLE; work.diameter=140mm", "spindle roughing gouge"),
-        ("SPINDLE; work.diameter=150mm; machine.swing=16in", "bowl gouge"),
+        ("SPINDLE; work.diameter=140mm; work.length=200mm", "spindle roughing gouge"),
+        ("SPINDLE; work.diameter=160mm; work.length=200mm; machine.swing=16in", "bowl gouge"),
+        ("SPINDLE; work.diameter=160mm; work.length=1000mm; machine.swing=16in", "spindle roughing gouge"),
         ("SPINDLE; work.form=log; work.diameter=14in; work.purpose=hollow-form; machine.swing=20in", "bowl gouge"),
         ("BOWL", "bowl gouge"),
     ],
 )
-def test_a_roughing_gouge_is_for_spindles_that_hands_can_circle(work: str, kind: str) -> None:
+def test_short_thick_end_grain_is_roughed_like_a_bowl(work: str, kind: str) -> None:
     assert tool(work)["kind"] == kind
