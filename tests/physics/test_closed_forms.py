@@ -1,0 +1,88 @@
+"""Small formulas against the statics they come from: sums over pieces, second ways round, neighbors."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from scipy.integrate import quad
+
+from advisor.physics import burst, jaws, rim, screws, slender, tail, teeth, vacuum
+
+
+def rubbing_moment(inner: float, outer: float) -> float:
+    """Mean radius at which even pressure on a ring rubs, by summing over rings."""
+    moment, _ = quad(lambda r: 2 * math.pi * r**2, inner, outer)
+    return float(moment) / (math.pi * (outer**2 - inner**2))
+
+
+def test_face_of_a_screw_chuck_rubs_as_a_disc() -> None:
+    expected = 0.2 * 600 * rubbing_moment(0, 30) / 1000
+    assert screws.screw_chuck_torque(0.2, 600, 30) == pytest.approx(expected)
+
+
+def test_lone_screw_is_pulled_out_over_the_edge_of_its_face() -> None:
+    """3410 N, 30 mm from the edge: 102.3 N·m."""
+    assert screws.screw_chuck_moment(3410, 30) == pytest.approx(102.3)
+
+
+def test_screws_share_a_pull_and_a_push() -> None:
+    assert screws.screw_use(400, 400, 0, 200) == 1
+    assert screws.screw_use(0, 400, 200, 200) == 1
+    assert screws.screw_use(100, 400, 50, 200) == pytest.approx(0.5)
+
+
+def test_one_screw_alone_carries_its_own_moment() -> None:
+    """At half a millimeter and at ten: one screw, its pull times its distance."""
+    assert screws.screw_group_moment(withdrawal=1000, positions=[0.5]) == pytest.approx(0.5)
+    assert screws.screw_group_moment(withdrawal=1000, positions=[0, 10]) == pytest.approx(10)
+
+
+def test_seal_lets_go_half_way_to_turning_over() -> None:
+    """A force in the middle of a ring overturns at F·r; even pressure is gone at the edge at half of that."""
+    assert vacuum.seal_moment(628.3, 50) == pytest.approx(628.3 * 0.050 / 2)
+    assert vacuum.seal_torque(0.35, 628.3, 50) == pytest.approx(0.35 * 628.3 * 0.050)
+
+
+def test_mean_stress_is_the_force_over_the_area_of_the_circle() -> None:
+    area, _ = quad(lambda x: 2 * math.sqrt(12.5**2 - x**2), -12.5, 12.5)
+    assert slender.mean_stress(1000, 25) == pytest.approx(1000 / area)
+
+
+def test_half_of_the_buckling_force_doubles_a_bow() -> None:
+    assert slender.bowing_factor(500, 1000) == pytest.approx(2)
+
+
+def test_side_grain_bears_between_its_two_strengths() -> None:
+    """Half of the teeth across the grain at 1.5 times its strength, half along it, there at twice that at most."""
+    assert teeth.side_grain_bearing(54.0, 10.0) == pytest.approx((15 + 30) / 2)
+    assert teeth.side_grain_bearing(20.0, 10.0) == pytest.approx((15 + 20) / 2)
+
+
+def test_collet_closes_until_wedge_and_friction_make_a_right_angle() -> None:
+    nearly = jaws.collet_grip(draw_force=100, half_angle=60, friction=math.tan(math.radians(29)))
+    assert nearly == pytest.approx(100 / math.tan(math.radians(89)))
+
+
+def test_energy_of_a_spinning_disc_is_that_of_its_rings() -> None:
+    """10 kg, 300 mm, 1000 rpm: ½·∫ v² dm over rings of the disc."""
+    speed = 1000 * math.tau / 60
+    energy, _ = quad(lambda r: 0.5 * (speed * r) ** 2 * 10 * 2 * r / 0.150**2, 0, 0.150)
+    assert rim.spinning_energy(mass=10, diameter=300, rpm=1000) == pytest.approx(energy)
+
+
+def test_strength_across_the_grain_does_not_grow_in_small_blanks() -> None:
+    assert burst.diametral_strength(2.7, 50, "hardwood") == 2.7
+    assert burst.diametral_strength(2.7, 200, "hardwood") == pytest.approx(2.7 * 0.5**0.6)
+
+
+def test_crack_intensity_is_that_of_an_edge_crack() -> None:
+    """1.12·σ·√(π·a) for a crack from an edge: 1 MPa, 1/π m deep, gives 1.12 MPa·√m."""
+    assert burst.crack_intensity(1.0, 1000 / math.pi) == pytest.approx(1.12)
+    assert burst.crack_stress(1000 / math.pi, toughness=0.5) == pytest.approx(0.5 / 2 / 1.12)
+
+
+def test_handwheel_lifts_like_a_screw_with_losses() -> None:
+    """One turn moves the thrust by the lead: T·2π·η = F·lead."""
+    assert tail.handwheel_torque(1000, 4, efficiency=1.0) * math.tau == pytest.approx(4.0)
+    assert tail.handwheel_torque(1000, 4) == pytest.approx(4.0 / math.tau / 0.25)
