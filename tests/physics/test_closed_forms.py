@@ -7,7 +7,20 @@ import math
 import pytest
 from scipy.integrate import quad
 
-from advisor.physics import burst, jaws, rim, screws, slender, tail, teeth, vacuum
+from advisor.physics import (
+    burst,
+    center,
+    center_setting,
+    cutting,
+    jaws,
+    proportions,
+    rim,
+    screws,
+    slender,
+    tail,
+    teeth,
+    vacuum,
+)
 
 
 def rubbing_moment(inner: float, outer: float) -> float:
@@ -86,3 +99,47 @@ def test_handwheel_lifts_like_a_screw_with_losses() -> None:
     """One turn moves the thrust by the lead: T·2π·η = F·lead."""
     assert tail.handwheel_torque(1000, 4, efficiency=1.0) * math.tau == pytest.approx(4.0)
     assert tail.handwheel_torque(1000, 4) == pytest.approx(4.0 / math.tau / 0.25)
+
+
+@pytest.mark.parametrize("name", ["acetal", " Acetal ", "POM", "polyoxymethylene"])
+def test_plastic_goes_by_every_name(name: str) -> None:
+    assert cutting.specific_force(name) == 100
+
+
+@pytest.mark.parametrize("name", ["canvas-phenolic", "Canvas Phenolic", "canvas_phenolic", "canvas"])
+def test_words_of_a_name_may_be_joined_in_any_way(name: str) -> None:
+    assert cutting.specific_force(name) == 150
+
+
+def test_screws_are_counted_up() -> None:
+    """100 N·m at 40 mm on screws of 1000 N with 2: five; 100.1 N·m: six."""
+    assert proportions.screw_count(100, 1000, 40, 2) == 5
+    assert proportions.screw_count(100.1, 1000, 40, 2) == 6
+
+
+@pytest.mark.parametrize("rho", [0.3, 0.9])
+@pytest.mark.parametrize("share", [0.1, 0.5, 0.95])
+@pytest.mark.parametrize("height", [-0.8, 0.0, 0.8])
+def test_arc_of_a_pocket_is_where_the_cutter_has_been(rho: float, share: float, height: float) -> None:
+    """Each point of a circle asked by itself: is it in the disc of the cutter, its end rounded, or outside its path?"""
+    setting = center_setting.one_setting(25, 9, 7, 3, 4, height, 0.2)
+    tool = center.ToothedCenter(25, 9, 7, 3, 4, (setting,), rho)
+    u, a = share * tool.depth, tool.cutter_radius
+    for radius in (4.7, 7.0, 9.5, 12.3):
+        cut = []
+        for step in range(-1000, 1001):
+            angle = step * math.pi / 1000
+            above = radius * math.sin(angle) - setting.z
+            across = radius * math.cos(angle)
+            if above < 0:
+                continue
+            reach = a if above >= rho else a - rho + math.sqrt(rho**2 - (rho - above) ** 2)
+            away = tool.x + u  # from the cutter's axis down to this depth
+            aside = min(across - setting.y, 0.0)  # the cutter goes on outward
+            if math.hypot(away, aside) < reach:
+                cut.append(angle)
+        arc = center.removed_arc(tool, setting, radius, u)
+        if arc is None:
+            assert len(cut) <= 1
+        else:
+            assert arc == pytest.approx((min(cut), max(cut)), abs=math.pi / 1000)

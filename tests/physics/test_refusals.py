@@ -26,6 +26,7 @@ from advisor.physics import (
 
 Call = Callable[[], float]
 BAR = [(0.0, 20.0), (400.0, 20.0)]
+ALL_THREE = "all three of a dead center, or none of them for a live one"
 RING = "inner_radius", 5, "less than the outer radius 5 mm"
 
 REFUSED: list[tuple[Call, str, object, str]] = [
@@ -66,6 +67,21 @@ REFUSED: list[tuple[Call, str, object, str]] = [
         "distances from the pivot edge, at least one above zero",
     ),
     (lambda: tail.ring_crush_force(20, 20, 40), "inner_diameter", 20, "less than the outer diameter 20 mm"),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, None, 1.0, 30), "tail_friction", "nothing", ALL_THREE),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, None, 30), "tail_radius", "nothing", ALL_THREE),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, 1.0, None), "tail_half_angle", "nothing", ALL_THREE),
+    (
+        lambda: cutting.plastic_cutting_force("acetall", 1, 1),
+        "material",
+        "acetall",
+        f"one of {', '.join(cutting.specific_forces())}; did you mean acetal?",
+    ),
+    (
+        lambda: slender.profile_whirl_speed([(0, 20), (99, 9e-4)], 12, 700, "free"),
+        "profile",
+        9e-4,
+        "diameters from 0.001 mm",
+    ),
     (lambda: teeth.tooth_penetration(1000, 4, 5, 5, 30, 30, 54, 10), *RING),
     (lambda: teeth.tooth_slip_torque(1000, 4, 5, 5, 30, 30, 54, 10), *RING),
     (
@@ -176,6 +192,12 @@ ALLOWED: list[Call] = [
     lambda: slender.buckling_force(diameter=20, length=160, modulus=12),
     lambda: slender.whirl_speed(20, 100, 12, 700, "pinned-pinned"),
     lambda: slender.whirl_speed(20, 50, 12, 700, "free"),
+    lambda: slender.profile_whirl_speed([(0, 0.001), (0.1, 0.001)], 12, 700, "free"),
+    lambda: slender.profile_whirl_speed([(step, 20) for step in range(0, 2000, 4)], 12, 700, "free"),
+    lambda: proportions.screw_count(100, 0.5, 40, 3),
+    lambda: balance.speed_of_force(60, 10, 0.5),
+    lambda: balance.offset_from_radii([0.1, 0.1, 0.1, 0.1, 0.1, 0.2]),
+    lambda: screws.screw_group_moment(1000, [0.5]),
 ]
 
 
