@@ -10,6 +10,7 @@ from advisor import verdicts
 from advisor.engine import Fact, Fires, Ruling
 from advisor.models.case import METHODS
 from advisor.reckoning import holds
+from advisor.reckoning.drives import kind_by_teeth
 from advisor.reckoning.speed import first_speed
 from advisor.rulebook import Effect
 from advisor.situation import Situation
@@ -74,7 +75,11 @@ def implied_method(situation: Situation) -> str | None:
         return {"toothed-ring": "toothed-ring-drive", "cup": "cup-drive"}[kind]
     if kind == "point":
         return "point-and-pin-drive"
-    return "two-spur-drive" if hold.drive.teeth == 2 else "spur-drive"
+    teeth = hold.drive.teeth
+    by_teeth = "four" if teeth is None else kind_by_teeth(teeth)
+    if by_teeth == "ring" and kind == "toothed":
+        by_teeth = "four"
+    return {"two": "two-spur-drive", "four": "spur-drive", "ring": "toothed-ring-drive"}[by_teeth]
 
 
 def candidates(situation: Situation) -> tuple[str, ...]:

@@ -41,6 +41,7 @@ AT_MOST = (
 
 BELOW = (
     ("hold.drive.inner_diameter", "hold.drive.outer_diameter"),
+    ("hold.drive.inner_diameter", "work.diameter"),
     ("hold.recess.diameter", "work.diameter"),
     ("hold.recess.depth", "work.length"),
     ("cut.drill_diameter", "work.diameter"),

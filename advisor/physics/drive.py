@@ -42,6 +42,7 @@ NUMBER_TAPERS = {
     4: NumberTaper(1.49, 14.2),
     5: NumberTaper(1.51, 20.3),
     6: NumberTaper(1.49, 28.9),
+    7: NumberTaper(1.49, 38.2),
 }
 
 
@@ -168,7 +169,7 @@ def seated_taper_torque(friction: float, thrust: float, half_angle: float, mean_
 
 
 def number_taper_torque(taper: int, thrust: float, friction: float = TAPER_FRICTION.low) -> float:
-    """Torque in N·m of a number-series shank taper (0 to 6) under `thrust` N, at the low end of the friction.
+    """Torque in N·m of a number-series shank taper (0 to 7) under `thrust` N, at the low end of the friction.
 
     Raises FigureInputError for another number. Source: statics; sizes and friction from memory.
 

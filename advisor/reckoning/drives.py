@@ -27,6 +27,7 @@ RING_INNER_SHARE = 0.85  # memory
 RING_LARGEST_MM = 32.0  # common practice, no source
 CUP_LARGEST_MM = 25.0  # common practice, no source
 RING_SHARE_OF_END = 0.6  # memory
+MOST_SPURS = 6  # common practice, no source: more teeth stand in a ring
 INNER_SHARE = {"four": 0.4, "two": 0.3, "ring": RING_INNER_SHARE, "cup": RING_INNER_SHARE, "point": 0.0}  # memory
 TEETH = {"four": 4, "two": 2, "ring": 24, "cup": 0, "point": 0}  # common practice, no source
 KIND_OF_METHOD = {
@@ -103,6 +104,21 @@ def advised_outer(kind: str, side_grain: bool, diameter: float, end: float) -> f
     return min(end / 2, max(38.0, min(end / 3, 50.0)))
 
 
+def _outer_round(given: GivenDrive | None, kind: str, situation: Situation) -> float:
+    """The outside diameter in mm that is advised, wider where the person's own teeth begin farther out."""
+    body = situation.body
+    advised = advised_outer(kind, situation.side_grain, body.diameter, body.end_diameter)
+    inner = given.inner_diameter if given is not None else None
+    if inner is None or inner < advised:
+        return advised
+    return inner / INNER_SHARE[kind] if INNER_SHARE[kind] > 0 else inner + advised
+
+
+def kind_by_teeth(teeth: int) -> str:
+    """The kind of drive that has so many teeth; common practice, no source."""
+    return "two" if teeth == 2 else "four" if teeth <= MOST_SPURS else "ring"
+
+
 def _given_kind(given: GivenDrive) -> str | None:
     if given.kind == "toothed":
         return "two" if given.teeth == 2 else "four"
@@ -122,7 +138,7 @@ def _kind_and_given(situation: Situation, method: str) -> tuple[str, GivenDrive 
     if hold.method in KIND_OF_METHOD:
         return kind, None
     if stated is None and given.teeth is not None:
-        stated = "two" if given.teeth == 2 else "four" if given.teeth <= 6 else "ring"
+        stated = kind_by_teeth(given.teeth)
     return kind, given if stated in (None, kind) else None
 
 
@@ -156,7 +172,7 @@ def drive_for(situation: Situation, method: str) -> Drive | None:
     kind, given = _kind_and_given(situation, method)
     body = situation.body
     sizes = _Sizes(given)
-    outer = sizes.take("outer_diameter", advised_outer(kind, situation.side_grain, body.diameter, body.end_diameter))
+    outer = sizes.take("outer_diameter", _outer_round(given, kind, situation))
     inner = sizes.take("inner_diameter", INNER_SHARE[kind] * outer)
     teeth, face, back = TEETH[kind], TOOTH_HALF_ANGLE_DEG, TOOTH_HALF_ANGLE_DEG
     if kind in ("four", "two"):
