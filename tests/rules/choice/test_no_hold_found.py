@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "no-hold-found"
 FIRES = [
     "SPINDLE; work.form=round; work.length=34in; machine.tailstock=no",
+    "BOWL; work.material=flubberwood",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "ROD",
+    "SPINDLE; work.form=round; work.length=34in; machine.tailstock=no; hold.kit=[double-sided-tape, drill-chuck]",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "nothing-in-the-kit-holds-it"
 FIRES = [
     "BOWL; hold.kit=[double-sided-tape, drill-chuck]",
+    "BOWL; hold.kit=[friction-block]",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "BOWL; hold.kit=[faceplate-screws, double-sided-tape]",
+    "SPINDLE; work.form=round; work.length=34in; machine.tailstock=no",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "crack-gapes"
 FIRES = [
     "BOWL; work.condition=[crack]; work.crack.across=20mm; work.crack.gap=2mm",
+    "BOWL; work.condition=[crack]; work.crack.across=20mm; work.crack.gap=1.25mm",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.condition=[crack]; work.crack.across=20mm; work.crack.gap=0.5mm",
+    "BOWL; work.crack.gap=1mm",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "crack-small"
 FIRES = [
     "BOWL; work.condition=[crack]; work.crack.across=20mm",
+    "BOWL; work.crack.across=70mm",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.condition=[crack]",
     "BOWL; work.condition=[check]",
+    "BOWL; work.crack.across=85mm",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "cracked-over-a-third"
 FIRES = [
     "BOWL; work.condition=[crack]; work.crack.across=120mm",
+    "BOWL; work.condition=[crack]; work.crack.across=100mm",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.condition=[crack]; work.crack.across=40mm",
     "BOWL; work.condition=[check]",
+    "BOWL; work.condition=[crack]; work.crack.across=80mm",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; work.grain_slope=1:20",
     "BOWL",
+    "SPINDLE; work.grain_slope=1:8; work.grain=across",
 ]
 
 

@@ -13,6 +13,7 @@ FIRES = [
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=cup-drive; machine.power=700W",
 ]
 
 

@@ -8,11 +8,13 @@ RULE = "kerf-for-hard-wood"
 FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=two-spur-drive",
+    "SPINDLE; hold.method=spur-drive; work.moisture=22%",
 ]
 QUIET = [
     "SPINDLE; work.material=ponderosa pine; hold.method=spur-drive",
     "SPINDLE; hold.drive.seated_depth=4mm",
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; hold.method=spur-drive; work.grain=across",
 ]
 
 

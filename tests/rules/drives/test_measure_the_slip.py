@@ -8,10 +8,14 @@ RULE = "measure-the-slip"
 FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; hold.method=cup-drive",
+    "SPINDLE; hold.method=two-spur-drive",
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive; hold.slip_test.torque=5Nm; hold.slip_test.thrust=1kN",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=sphere-cups",
+    "SPINDLE; hold.method=toothed-ring-drive; hold.tail.kind=dead-cup",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "NARROW; hold.drive.outer_diameter=19mm",
 ]
 
 

@@ -7,11 +7,16 @@ from tests.rules.bench import fired
 RULE = "no-fuse-in-a-catch"
 FIRES = [
     "SPINDLE; hold.method=spur-drive; work.state=round; machine.power=100W",
+    "SPINDLE; work.state=round; machine.power=100W; hold.method=two-spur-drive",
+    "SPINDLE; hold.method=spur-drive; work.state=round; machine.power=100W; work.diameter=1.25in",
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
     "SPINDLE; hold.method=cup-drive",
+    "SPINDLE",
+    "SPINDLE; work.state=round; machine.power=100W; hold.method=cup-drive",
+    "SPINDLE; hold.method=spur-drive; work.state=round; machine.power=100W; work.diameter=1.1in",
 ]
 
 

@@ -9,6 +9,8 @@ FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
     "BOWL; hold.method=two-spur-drive",
+    "SPINDLE; hold.method=cup-drive",
+    "SPINDLE; hold.method=point-and-pin-drive",
 ]
 QUIET = [
     "SPINDLE; hold.method=jaws-on-tenon",

@@ -5,15 +5,21 @@ import pytest
 from tests.rules.bench import fired
 
 RULE = "press-in-with-the-tailstock"
-FIRES = [
+PINE = (
     "SPINDLE; work.material=ponderosa pine; work.form=round; work.state=round; hold.tail.kind=live-cup; "
     "hold.drive.teeth=4; hold.drive.outer_diameter=20mm; hold.drive.inner_diameter=10mm; "
-    "cut.operation=finishing",
+    "cut.operation=finishing"
+)
+FIRES = [
+    PINE,
+    f"{PINE}; work.diameter=5in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.drive.seated_depth=4mm",
     "SPINDLE; hold.method=toothed-ring-drive",
+    f"{PINE}; hold.drive.seated_depth=2mm",
+    f"{PINE}; work.diameter=6in",
 ]
 
 

@@ -8,11 +8,17 @@ RULE = "ring-for-a-batch"
 FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "NARROW",
+    "NARROW; work.diameter=12mm",
+    "SPINDLE; hold.method=spur-drive; work.diameter=4.5in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive; work.moisture=green",
     "BOWL; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
+    "NARROW; work.diameter=100mm",
+    "SPINDLE; hold.method=spur-drive; work.diameter=0.65in",
+    "NARROW; work.grain=across",
+    "SPINDLE; hold.method=spur-drive; work.condition=[check]",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "taper-before-the-teeth"
 FIRES = [
     "SPINDLE; machine.spindle_taper=1; hold.method=spur-drive",
+    "SPINDLE; hold.method=spur-drive; machine.spindle_taper=4",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
     "SPINDLE; machine.spindle_taper=5; hold.drive.taper_seated=yes; hold.method=cup-drive",
+    "SPINDLE; hold.method=spur-drive; machine.spindle_taper=5",
 ]
 
 

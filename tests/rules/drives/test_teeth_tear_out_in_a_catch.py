@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "teeth-tear-out-in-a-catch"
 FIRES = [
     "SPINDLE; work.material=ponderosa pine; hold.method=two-spur-drive",
+    "SPINDLE; work.material=ponderosa pine",
+    "SPINDLE; work.material=bubinga; hold.method=spur-drive",
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=two-spur-drive; work.material=yew",
 ]
 
 

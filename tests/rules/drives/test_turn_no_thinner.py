@@ -8,6 +8,7 @@ RULE = "turn-no-thinner"
 FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
+    "NARROW; hold.drive.outer_diameter=19mm",
 ]
 QUIET = [
     "NARROW",

@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; work.material=oleander",
+    "SPINDLE; work.material=yew; person.reacted_before=[yew]",
 ]
 
 

@@ -13,6 +13,9 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; person.extraction=no",
     "SPINDLE; work.material=iroko",
+    "SPINDLE; person.extraction=; person.reacted_before=[maple]",
+    "SPINDLE; person.extraction=; work.material=yew",
+    "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]; person.respirator=",
 ]
 
 

@@ -8,11 +8,13 @@ RULE = "dust-without-extraction"
 FIRES = [
     "PLASTIC; person.extraction=no",
     "SPINDLE; work.condition=[live-edge]; person.extraction=no",
+    "PLASTIC; person.extraction=no; work.material=plywood",
 ]
 QUIET = [
     "PLASTIC",
     "STONE; work.material=bone; work.raw=no; person.extraction=no",
     "SPINDLE; person.extraction=no",
+    "PLASTIC; person.extraction=no; work.material=glass epoxy",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "STONE; work.material=bone; work.raw=no",
     "SPINDLE; person.extraction=no",
     "PLASTIC; person.extraction=no",
+    "STONE; work.raw=no; person.extraction=no; work.material=mdf",
 ]
 
 

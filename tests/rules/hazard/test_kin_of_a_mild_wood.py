@@ -12,6 +12,8 @@ QUIET = [
     "SPINDLE; work.material=incense cedar",
     "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]; person.extraction=no",
     "SPINDLE",
+    "SPINDLE; work.material=cocobolo; person.reacted_before=[rosewood]",
+    "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]; person.respirator=",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; work.material=cocobolo",
     "SPINDLE; work.material=cocobolo; person.reacted_before=[iroko]",
     "SPINDLE",
+    "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]",
 ]
 
 

@@ -13,6 +13,8 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; person.extraction=",
     "SPINDLE; work.material=iroko; person.extraction=no",
+    "SPINDLE; person.extraction=no; person.reacted_before=[maple]",
+    "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]; person.extraction=no",
 ]
 
 

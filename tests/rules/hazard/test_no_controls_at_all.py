@@ -14,6 +14,7 @@ QUIET = [
     "SPINDLE; person.extraction=no",
     "SPINDLE; work.material=iroko",
     "SPINDLE; work.material=black walnut; person.extraction=no",
+    "SPINDLE; work.material=iroko; person.respirator=none; person.reacted_before=[iroko]",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=black walnut",
     "SPINDLE; work.material=black walnut; person.reacted_before=[iroko]",
+    "SPINDLE; work.material=yew; person.reacted_before=[yew]",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; work.material=yew",
     "SPINDLE; work.material=yew; person.reacted_before=[black walnut]",
     "SPINDLE",
+    "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]",
 ]
 
 

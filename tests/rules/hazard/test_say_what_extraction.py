@@ -12,6 +12,7 @@ QUIET = [
     "PLASTIC",
     "SPINDLE; person.extraction=",
     "PLASTIC; person.extraction=no",
+    "PLASTIC; person.extraction=; work.material=mdf",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "PLASTIC; machine.extinguisher=water",
     "PLASTIC; work.material=aluminum",
     "PLASTIC; work.material=brass; machine.extinguisher=water",
+    "PLASTIC; machine.extinguisher=water; work.material=mdf",
 ]
 
 

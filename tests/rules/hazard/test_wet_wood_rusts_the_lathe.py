@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "SPINDLE",
     "PLASTIC",
+    "SPINDLE; work.moisture=green; work.material=tagua nut",
 ]
 
 

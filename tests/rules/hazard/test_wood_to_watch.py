@@ -13,6 +13,8 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=iroko; person.extraction=no",
     "SPINDLE; work.material=iroko; person.extraction=",
+    "SPINDLE; work.material=iroko; person.reacted_before=[iroko]",
+    "SPINDLE; work.material=cocobolo; person.reacted_before=[rosewood]",
 ]
 
 

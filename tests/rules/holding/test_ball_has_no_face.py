@@ -10,6 +10,8 @@ FIRES = [
     "BALL@waste-block-faceplate",
     "BALL@offset-faceplate",
     "BALL@clamped-faceplate",
+    "BALL; hold.method=double-sided-tape",
+    "BALL; hold.method=paper-joint",
 ]
 QUIET = [
     "BALL",

@@ -8,6 +8,7 @@ RULE = "ball-in-a-sleeve"
 FIRES = [
     "BALL; hold.method=collet; work.diameter=35mm; work.length=35mm",
     "BALL@split-bushing",
+    "BALL; work.diameter=35mm; work.length=35mm; hold.method=collet-block",
 ]
 QUIET = [
     "BALL@soft-jaws",

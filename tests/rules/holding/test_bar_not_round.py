@@ -13,6 +13,8 @@ QUIET = [
     "ROD@through-spindle",
     "SPINDLE@through-spindle; work.state=round",
     "SPINDLE@long-jaws",
+    "SPINDLE; hold.method=through-spindle; work.form=round",
+    "SPINDLE; hold.method=through-spindle; work.form=tube",
 ]
 
 

@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "ROD; hold.method=three-jaw",
     "SPINDLE",
+    "ROD; hold.kit=[three-jaw]; work.material=aluminum",
+    "ROD; work.diameter=10mm; hold.kit=[collet]; hold.chuck.jaw_smallest=20mm",
 ]
 
 

@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "bare-jaws-on-wood"
 FIRES = [
     "ROD; hold.method=three-jaw",
+    "ROD; hold.method=three-jaw; work.form=ring",
+    "ROD; hold.method=three-jaw; work.form=tube",
+    "ROD; hold.method=three-jaw; work.form=sphere",
 ]
 QUIET = [
     "ROD; hold.kit=[three-jaw]",
     "SPINDLE",
+    "ROD; hold.method=jaws-on-tenon",
+    "ROD; hold.method=three-jaw; work.material=aluminum",
+    "ROD; hold.method=three-jaw; work.form=slab",
 ]
 
 

@@ -8,10 +8,12 @@ RULE = "brittle-screws"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; hold.screws.kind=plasterboard",
     "BOWL; hold.method=offset-faceplate; hold.screws.kind=plasterboard",
+    "BOWL; hold.screws.kind=plasterboard; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",
     "BOWL; hold.method=faceplate-screws; hold.screws.kind=wood",
+    "BOWL; hold.screws.kind=plasterboard; hold.method=jaws-on-tenon",
 ]
 
 

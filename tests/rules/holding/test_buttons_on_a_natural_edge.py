@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=rubber-button-jaws; work.state=finished",
+    "BOWL; work.state=finished; work.condition=[live-edge]; hold.method=jaws-on-tenon",
 ]
 
 

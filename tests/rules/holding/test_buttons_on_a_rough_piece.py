@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=rubber-button-jaws; work.state=finished",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=rubber-button-jaws; work.state=finished",
+    "BOWL; work.state=finished; machine.tailstock=no; hold.method=jaws-on-tenon",
 ]
 
 

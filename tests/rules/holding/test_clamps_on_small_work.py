@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "clamps-on-small-work"
 FIRES = [
     "DISC; work.diameter=70mm; hold.method=clamped-faceplate",
+    "DISC; hold.method=clamped-faceplate; work.diameter=75mm",
 ]
 QUIET = [
     "DISC; hold.method=clamped-faceplate",
+    "DISC; work.diameter=70mm; hold.method=jaws-on-tenon",
+    "DISC; hold.method=clamped-faceplate; work.diameter=80mm",
 ]
 
 

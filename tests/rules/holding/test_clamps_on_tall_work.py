@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "clamps-on-tall-work"
 FIRES = [
     "BOWL; hold.method=clamped-faceplate",
+    "BOWL; hold.method=clamped-faceplate; work.length=3in",
 ]
 QUIET = [
     "DISC; hold.method=clamped-faceplate",
+    "BOWL; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=clamped-faceplate; work.length=2.8in",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "clamps-stand-out"
 FIRES = [
     "DISC; hold.method=clamped-faceplate",
+    "DISC; hold.method=clamped-faceplate; work.length=24mm",
 ]
 QUIET = [
     "BOWL; hold.method=clamped-faceplate",
     "SPINDLE",
+    "DISC; hold.method=clamped-faceplate; work.length=30mm",
+    "DISC; hold.method=jaws-on-tenon",
 ]
 
 

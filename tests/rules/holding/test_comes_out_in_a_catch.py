@@ -9,6 +9,7 @@ FIRES = [
     "HOLLOWING",
     "BOWL; machine.tailstock=no; hold.method=jaws-on-tenon",
     "HOLLOW@long-jaws",
+    "HOLLOWING; hold.method=screw-chuck",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon",
@@ -16,6 +17,7 @@ QUIET = [
     "SPINDLE@spur-drive; machine.tailstock=no",
     "BOWL@waste-block-faceplate",
     "BOWL@pin-chuck",
+    "HOLLOWING; machine.power=1200W",
 ]
 
 

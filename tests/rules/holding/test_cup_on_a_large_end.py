@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "SPINDLE; hold.method=cup-drive",
+    "SPINDLE; work.diameter=5in; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=cup-drive; work.diameter=4in",
 ]
 
 

@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "ROD; hold.method=driving-dog",
+    "SPINDLE; work.diameter=2in; hold.method=jaws-on-tenon",
+    "ROD; hold.method=driving-dog; work.form=tube",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "dog-too-large"
 FIRES = [
     "BOWL; hold.method=driving-dog",
+    "BOWL; hold.method=driving-dog; work.diameter=3.5in",
 ]
 QUIET = [
     "ROD; hold.method=driving-dog",
+    "BOWL; hold.method=driving-dog; work.diameter=75mm",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "ROD; work.diameter=10mm; hold.method=drill-chuck; machine.drawbar=yes",
+    "ROD; work.diameter=10mm; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,12 +10,14 @@ FIRES = [
     "BALL",
     "SPINDLE@cup-drive",
     "PLATTER@friction-block",
+    "SPINDLE; hold.method=toothed-ring-drive; machine.power=400W",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL; hold.method=jaws-on-tenon",
     "ROD@toothed-ring-drive; cut.tool=carriage",
     "ROD@collet",
+    "SPINDLE; hold.method=toothed-ring-drive; machine.power=320W",
 ]
 
 

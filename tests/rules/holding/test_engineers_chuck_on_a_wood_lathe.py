@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "ROD; hold.method=three-jaw",
     "SPINDLE; hold.method=four-jaw-independent",
+    "SPINDLE",
+    "SPINDLE@three-jaw; machine.kind=metal-lathe",
 ]
 
 

@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "film-to-scrape-off"
 FIRES = [
     "BOWL; work.state=finished; hold.method=glue-block",
+    "BOWL; work.state=finished; hold.method=double-sided-tape",
+    "BOWL; work.state=finished; hold.method=paper-joint",
+    "BOWL; work.state=finished; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
+    "BOWL; work.state=finished; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "four-jaws-on-a-thin-disc"
 FIRES = [
     "DISC; hold.method=four-jaw-independent",
+    "DISC; hold.method=four-jaw-independent; work.length=24mm",
 ]
 QUIET = [
     "SPINDLE; hold.method=four-jaw-independent",
+    "DISC; hold.method=four-jaw-independent; work.length=30mm",
+    "DISC; hold.method=jaws-on-tenon",
 ]
 
 

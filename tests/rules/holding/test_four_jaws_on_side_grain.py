@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "SPINDLE; hold.method=four-jaw-independent",
+    "BOWL; work.diameter=5in; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=four-jaw-independent; work.diameter=5in; work.material=aluminum",
 ]
 
 

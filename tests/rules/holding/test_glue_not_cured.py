@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "glue-not-cured"
 FIRES = [
     "BOWL; hold.method=glue-block; hold.glue.cured=no",
+    "BOWL; hold.glue.cured=no; hold.method=double-sided-tape",
+    "BOWL; hold.glue.cured=no; hold.method=paper-joint",
+    "BOWL; hold.glue.cured=no; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
     "BOWL; hold.method=glue-block; hold.glue.cured=yes",
+    "BOWL; hold.glue.cured=no; hold.method=jaws-on-tenon",
 ]
 
 

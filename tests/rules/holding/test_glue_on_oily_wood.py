@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "glue-on-oily-wood"
 FIRES = [
     "BOWL; hold.method=glue-block; work.condition=[oily]",
+    "BOWL; work.condition=[oily]; hold.method=double-sided-tape",
+    "BOWL; work.condition=[oily]; hold.method=paper-joint",
+    "BOWL; work.condition=[oily]; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
+    "BOWL; work.condition=[oily]; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "glue-on-unknown-stuff"
 FIRES = [
     "BOWL; work.material=flubberwood; hold.method=glue-block",
+    "BOWL; work.material=flubberwood; hold.method=double-sided-tape",
+    "BOWL; work.material=flubberwood; hold.method=paper-joint",
+    "BOWL; work.material=flubberwood; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
+    "BOWL; work.material=flubberwood; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "good-with-a-steady"
 FIRES = [
     "LONGHOLD",
+    "LONGHOLD; hold.method=rubber-button-jaws",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "LONGHOLD; hold.method=glue-block",
+    "LONGHOLD; work.material=glass epoxy",
 ]
 
 

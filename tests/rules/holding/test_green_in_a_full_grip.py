@@ -7,9 +7,14 @@ from tests.rules.bench import fired
 RULE = "green-in-a-full-grip"
 FIRES = [
     "ROD; hold.method=collet; work.moisture=green",
+    "ROD; work.moisture=green; hold.method=drill-chuck",
+    "ROD; work.moisture=green; hold.method=collet-block",
+    "ROD; work.moisture=green; hold.method=soft-jaws",
+    "ROD; work.moisture=green; hold.method=split-bushing",
 ]
 QUIET = [
     "ROD; hold.method=collet",
+    "ROD; work.moisture=green; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "heavy-cuts-in-a-jam-fit"
 FIRES = [
     "BOWL; hold.method=vacuum; work.state=round; cut.operation=hollowing",
+    "BOWL; work.state=round; cut.operation=hollowing; hold.method=jam-chuck",
+    "BOWL; work.state=round; cut.operation=hollowing; hold.method=friction-block",
+    "BOWL; hold.method=vacuum; work.state=round; cut.operation=roughing",
 ]
 QUIET = [
     "BOWL; hold.method=vacuum; work.state=finished",
+    "BOWL; work.state=round; cut.operation=hollowing; hold.method=jaws-on-tenon",
 ]
 
 

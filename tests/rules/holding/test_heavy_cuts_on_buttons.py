@@ -7,9 +7,14 @@ from tests.rules.bench import fired
 RULE = "heavy-cuts-on-buttons"
 FIRES = [
     "BOWL; hold.method=rubber-button-jaws; work.state=round",
+    "BOWL; hold.method=rubber-button-jaws",
+    "BOWL; work.state=round; hold.method=sphere-cups",
+    "BOWL; work.state=round; hold.method=ring-clamp-plate",
+    "BOWL; hold.method=rubber-button-jaws; work.state=round; cut.operation=hollowing",
 ]
 QUIET = [
     "BOWL; hold.method=rubber-button-jaws; work.state=finished",
+    "BOWL; work.state=round; hold.method=jaws-on-tenon",
 ]
 
 

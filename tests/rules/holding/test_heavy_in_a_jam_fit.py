@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=jam-chuck; work.state=finished; work.mass=1kg",
+    "BOWL; hold.method=jam-chuck; work.state=finished; work.mass=4kg",
+    "BOWL; work.state=finished; work.mass=5kg; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
+    "BOWL; hold.method=screw-chuck; work.mass=8kg",
+    "BOWL; work.mass=9kg; hold.method=jaws-on-tenon",
 ]
 
 

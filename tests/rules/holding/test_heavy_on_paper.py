@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "heavy-on-paper"
 FIRES = [
     "BOWL; hold.method=paper-joint; work.diameter=7in; work.mass=3kg",
+    "BOWL; hold.method=paper-joint; work.diameter=7in; work.mass=2.5kg",
 ]
 QUIET = [
     "BOWL; hold.method=paper-joint; work.diameter=6in; work.length=2in",
+    "BOWL; hold.method=paper-joint; work.diameter=7in; work.mass=2kg",
+    "BOWL; work.diameter=7in; work.mass=3kg; hold.method=jaws-on-tenon",
 ]
 
 

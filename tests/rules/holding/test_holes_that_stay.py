@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "holes-that-stay"
 FIRES = [
     "BOWL; work.state=finished; hold.method=screw-chuck",
+    "BOWL; work.state=finished; hold.method=faceplate-screws",
+    "BOWL; work.state=finished; hold.method=spur-drive",
+    "BOWL; work.state=finished; hold.method=toothed-ring-drive",
+    "BOWL; work.state=finished; hold.method=two-spur-drive",
+    "BOWL; work.state=finished; hold.method=pin-chuck",
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
     "SPINDLE",
+    "BOWL; work.state=finished; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "DISC; hold.method=double-sided-tape",
+    "DISC; cut.operation=hollowing; hold.method=jaws-on-tenon",
 ]
 
 

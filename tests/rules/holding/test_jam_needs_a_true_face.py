@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=jam-chuck; work.state=finished; work.length=2in",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

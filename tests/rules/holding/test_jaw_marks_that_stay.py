@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "jaw-marks-that-stay"
 FIRES = [
     "ROD; work.state=finished; work.marks_allowed=none; hold.method=three-jaw",
+    "ROD; work.state=finished; work.marks_allowed=none; hold.method=drill-chuck",
+    "ROD; work.state=finished; work.marks_allowed=none; hold.method=four-jaw-independent",
+    "ROD; work.state=finished; work.marks_allowed=none; hold.method=long-jaws",
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",
+    "ROD; work.state=finished; work.marks_allowed=none; hold.method=jaws-on-tenon",
 ]
 
 

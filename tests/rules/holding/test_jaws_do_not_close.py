@@ -8,6 +8,8 @@ RULE = "jaws-do-not-close"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=60mm; hold.chuck.jaw_smallest=70mm",
     "ROD; work.diameter=10mm; hold.kit=[three-jaw]; hold.chuck.jaw_smallest=20mm",
+    "BOWL; hold.tenon.diameter=60mm; hold.chuck.jaw_smallest=70mm; hold.method=four-jaw-independent",
+    "BOWL; hold.tenon.diameter=60mm; hold.chuck.jaw_smallest=70mm; hold.method=long-jaws",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=70mm; hold.chuck.jaw_smallest=70mm",

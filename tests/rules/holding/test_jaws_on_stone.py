@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "jaws-on-stone"
 FIRES = [
     "STONE; hold.method=jaws-on-tenon",
+    "STONE; hold.method=three-jaw",
+    "STONE; hold.method=screw-chuck",
+    "STONE; hold.method=long-jaws",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
+    "STONE; hold.method=double-sided-tape",
 ]
 
 

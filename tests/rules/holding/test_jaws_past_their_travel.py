@@ -8,6 +8,8 @@ RULE = "jaws-past-their-travel"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=110mm; hold.chuck.jaw_largest=100mm",
     "ROD; hold.kit=[three-jaw]; hold.chuck.jaw_largest=20mm",
+    "ROD; hold.kit=[three-jaw]; hold.chuck.jaw_largest=20mm; hold.method=four-jaw-independent",
+    "BOWL; hold.tenon.diameter=110mm; hold.chuck.jaw_largest=100mm; hold.method=long-jaws",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=100mm; hold.chuck.jaw_largest=100mm",

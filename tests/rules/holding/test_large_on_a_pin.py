@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=pin-chuck",
+    "BOWL; work.diameter=14in; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=pin-chuck; work.diameter=300mm",
 ]
 
 

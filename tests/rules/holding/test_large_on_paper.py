@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "large-on-paper"
 FIRES = [
     "BOWL; hold.method=paper-joint; work.state=round",
+    "BOWL; hold.method=paper-joint; work.state=round; work.diameter=9.5in",
 ]
 QUIET = [
     "BOWL; hold.method=paper-joint; work.diameter=7in",
+    "BOWL; work.state=round; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=paper-joint; work.diameter=200mm",
 ]
 
 

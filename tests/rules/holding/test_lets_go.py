@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "lets-go"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=15mm; cut.force=400N",
+    "BOWL; hold.method=rubber-button-jaws",
+    "HOLLOW; hold.method=glue-block; work.length=300mm",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL; hold.method=faceplate-screws",
+    "SPINDLE; work.material=treated pine",
+    "SPINDLE; hold.method=glue-block",
+    "HOLLOW; hold.method=jam-chuck; work.state=finished",
+    "BOWL; hold.tenon.diameter=15mm; cut.force=400N; hold.method=cup-drive",
 ]
 
 

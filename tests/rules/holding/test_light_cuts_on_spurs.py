@@ -7,12 +7,16 @@ from tests.whole.answers import of
 
 RULE = "light-cuts-on-spurs"
 THIN_SQUARE = "SPINDLE; work.material=white oak; work.diameter=1in; work.length=8in; hold.method=spur-drive"
-FIRES = [THIN_SQUARE]
+FIRES = [
+    THIN_SQUARE,
+    "SPINDLE; work.material=white oak; work.length=8in; hold.method=spur-drive; work.diameter=0.7in",
+]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     f"{THIN_SQUARE}; cut.force=60N",
     "BOWL; hold.method=spur-drive",
     "BOWL; hold.method=jaws-on-tenon",
+    "SPINDLE; work.material=white oak; work.diameter=1in; work.length=8in; hold.method=two-spur-drive",
 ]
 
 

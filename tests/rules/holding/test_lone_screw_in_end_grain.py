@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "lone-screw-in-end-grain"
 FIRES = [
     "HOLLOW; hold.method=screw-chuck",
+    "HOLLOW; hold.method=screw-chuck; work.diameter=3.5in",
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
     "KNOB; hold.method=screw-chuck",
+    "HOLLOW; hold.method=screw-chuck; work.diameter=75mm",
+    "HOLLOW; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,14 @@ from tests.rules.bench import fired
 RULE = "long-in-engineers-jaws"
 FIRES = [
     "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm",
+    "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; hold.method=four-jaw-independent",
+    "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; work.diameter=40mm",
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",
+    "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; work.diameter=50mm",
+    "ROD; hold.kit=[three-jaw]; hold.overhang=200mm; hold.tail.kind=live-cup",
+    "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; hold.method=jaws-on-tenon",
 ]
 
 

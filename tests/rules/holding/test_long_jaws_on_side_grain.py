@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "HOLLOW; hold.method=long-jaws",
     "BOWL; hold.method=long-jaws; work.moisture=green",
+    "BOWL; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=long-jaws; work.material=aluminum",
 ]
 
 

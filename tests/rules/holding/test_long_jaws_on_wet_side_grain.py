@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "BOWL; hold.method=long-jaws",
     "HOLLOW; hold.method=long-jaws",
+    "BOWL; work.moisture=green; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=long-jaws; work.moisture=green; work.grain=along",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "long-on-a-mandrel"
 FIRES = [
     "PEN; work.length=200mm",
+    "PEN; work.length=180mm",
 ]
 QUIET = [
     "PEN",
     "SPINDLE",
+    "PEN; work.length=150mm",
 ]
 
 

@@ -10,6 +10,11 @@ FIRES = [
 ]
 QUIET = [
     "HOLLOWING; hold.tenon.diameter=60mm",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=180mm",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=220mm; hold.method=cup-drive",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=220mm; work.grain=along",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=220mm; cut.operation=finishing",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=220mm; work.diameter=3in",
 ]
 
 

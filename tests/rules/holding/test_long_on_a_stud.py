@@ -13,6 +13,7 @@ QUIET = [
     "STONE; hold.method=keyed-stud; work.length=150mm",
     "STONE; hold.method=keyed-stud; cut.operation=hollowing",
     "STONE; work.length=150mm; cut.operation=hollowing; hold.kit=[glue-block]",
+    "STONE; hold.method=keyed-stud; cut.operation=hollowing; work.length=100mm",
 ]
 
 

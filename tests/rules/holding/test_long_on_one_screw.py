@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "long-on-one-screw"
 FIRES = [
     "KNOB; hold.method=screw-chuck; work.length=100mm; cut.operation=hollowing; work.state=round",
+    "KNOB; hold.method=screw-chuck; cut.operation=hollowing; work.state=round; work.length=60mm",
 ]
 QUIET = [
     "KNOB; hold.method=screw-chuck",
     "BOWL; hold.method=screw-chuck",
+    "KNOB; hold.method=screw-chuck; cut.operation=hollowing; work.state=round; work.length=50mm",
+    "KNOB; work.length=100mm; cut.operation=hollowing; work.state=round; hold.method=jaws-on-tenon",
+    "KNOB; hold.method=screw-chuck; work.length=100mm; work.state=round; cut.operation=finishing",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "PEN",
     "SPINDLE",
+    "PEN; work.form=ring",
 ]
 
 

@@ -7,10 +7,17 @@ from tests.rules.bench import fired
 RULE = "margin-too-thin"
 FIRES = [
     "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N",
+    "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N; work.material=ponderosa pine",
+    "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N; work.diameter=5.5in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL; hold.method=faceplate-screws",
+    "BOWL; hold.method=two-spur-drive",
+    "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N; hold.method=vacuum",
+    "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; work.material=ponderosa pine; hold.method=two-spur-drive",
+    "HOLLOWING; hold.tenon.diameter=52mm; cut.force=80N; work.diameter=3.8in",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "much-on-one-screw"
 FIRES = [
     "BOWL; hold.method=screw-chuck; work.mass=6kg",
+    "BOWL; hold.method=screw-chuck; work.mass=8kg",
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
     "BOWL; hold.method=screw-chuck; work.mass=9kg",
+    "BOWL; work.mass=6kg; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=screw-chuck; work.mass=5kg",
 ]
 
 

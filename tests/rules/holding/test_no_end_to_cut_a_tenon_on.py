@@ -7,10 +7,23 @@ from tests.rules.bench import fired
 RULE = "no-end-to-cut-a-tenon-on"
 FIRES = [
     "BOWL; work.form=ring; hold.method=screw-chuck",
+    "BOWL; hold.method=screw-chuck; work.form=tube",
+    "BOWL; hold.method=screw-chuck; work.form=sphere",
+    "BOWL; work.form=ring; hold.method=jaws-on-tenon",
+    "BOWL; work.form=ring; hold.method=faceplate-screws",
+    "BOWL; work.form=ring; hold.method=cup-drive",
+    "BOWL; work.form=ring; hold.method=spur-drive",
+    "BOWL; work.form=ring; hold.method=toothed-ring-drive",
+    "BOWL; work.form=ring; hold.method=two-spur-drive",
+    "BOWL; work.form=ring; hold.method=pin-chuck",
+    "BOWL; work.form=ring; hold.method=long-jaws",
+    "BOWL; work.form=ring; hold.method=point-and-pin-drive",
+    "BOWL; work.form=ring; hold.method=jaws-in-recess",
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
     "SPINDLE",
+    "BOWL; work.form=ring; hold.method=double-sided-tape",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "nothing-left-to-grip"
 FIRES = [
     "BOWL; work.state=finished; hold.method=jaws-on-tenon",
+    "BOWL; work.state=finished; hold.method=long-jaws",
+    "BOWL; work.state=finished; hold.method=jaws-in-recess",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon",
     "BOWL; work.state=finished; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
+    "BOWL; work.state=finished; hold.method=double-sided-tape",
 ]
 
 

@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "nothing-sticks"
 FIRES = [
     "PLASTIC; work.material=acetal; hold.method=glue-block",
+    "PLASTIC; work.material=acetal; hold.method=double-sided-tape",
+    "PLASTIC; work.material=acetal; hold.method=paper-joint",
+    "PLASTIC; work.material=acetal; hold.method=waste-block-faceplate",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
     "PLASTIC; hold.method=glue-block",
+    "PLASTIC; work.material=acetal; hold.method=jaws-on-tenon",
 ]
 
 

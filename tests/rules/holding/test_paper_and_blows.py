@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=paper-joint; work.state=round",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

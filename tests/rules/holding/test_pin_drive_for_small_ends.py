@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "pin-drive-for-small-ends"
 FIRES = [
     "SPINDLE; hold.method=point-and-pin-drive",
+    "SPINDLE; hold.method=point-and-pin-drive; work.diameter=1.3in",
 ]
 QUIET = [
     "SPINDLE; hold.method=point-and-pin-drive; work.diameter=20mm",
     "SPINDLE",
+    "SPINDLE; hold.method=point-and-pin-drive; work.diameter=20mm; work.form=round",
 ]
 
 

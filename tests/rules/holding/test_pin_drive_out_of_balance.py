@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "SPINDLE; hold.method=point-and-pin-drive; work.diameter=20mm; work.state=round",
+    "SPINDLE; work.diameter=20mm; hold.method=jaws-on-tenon",
 ]
 
 

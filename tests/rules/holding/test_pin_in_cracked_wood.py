@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=pin-chuck",
+    "BOWL; work.condition=[check]; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=pin-chuck",
+    "HOLLOW; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=pin-chuck",
+    "BOWL; machine.tailstock=no; hold.method=jaws-on-tenon",
 ]
 
 

@@ -9,12 +9,14 @@ FIRES = [
     "KNOB; hold.method=faceplate-screws",
     "ROD@faceplate-screws",
     "SPINDLE; hold.method=offset-faceplate",
+    "KNOB; hold.method=faceplate-screws; work.diameter=3.5in",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",
     "DISC@faceplate-screws",
     "PLASTIC@offset-faceplate",
     "KNOB; hold.method=screw-chuck",
+    "ROD@faceplate-screws; work.diameter=75mm",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=vacuum; work.state=finished; hold.vacuum.gauge=22inHg",
+    "BOWL; work.state=finished; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "PLATTER",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "PLATTER",
     "PLATTER; work.condition=[knot]",
+    "PLATTER; work.condition=[check]; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,9 @@ FIRES = [
 ]
 QUIET = [
     "PLATTER",
+    "BOWL; hold.method=jaws-in-recess; work.state=round; cut.operation=hollowing; work.length=125mm",
+    "BOWL; work.state=round; cut.operation=hollowing; work.length=150mm; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=jaws-in-recess; work.state=round; work.length=150mm; cut.operation=finishing",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "PLATTER",
     "BOWL; hold.method=jaws-on-tenon",
+    "HOLLOW; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "recess-in-resin"
 FIRES = [
     "PLASTIC; hold.method=jaws-in-recess",
+    "PLASTIC; hold.method=jaws-in-recess; work.material=canvas phenolic",
+    "PLASTIC; hold.method=jaws-in-recess; work.material=pencils in resin",
+    "PLASTIC; hold.method=jaws-in-recess; work.material=bone",
+    "PLASTIC; hold.method=jaws-in-recess; work.material=soapstone",
+    "PLASTIC; hold.method=jaws-in-recess; work.material=epoxy casting",
 ]
 QUIET = [
     "PLATTER",
     "BOWL; hold.method=jaws-in-recess",
+    "PLASTIC; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "PLATTER",
+    "BOWL; work.state=round; work.moisture=green; hold.method=jaws-on-tenon",
 ]
 
 

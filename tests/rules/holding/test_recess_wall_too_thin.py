@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "recess-wall-too-thin"
 FIRES = [
     "PLATTER; hold.recess.wall=10mm",
+    "PLATTER; hold.recess.wall=12mm",
 ]
 QUIET = [
     "PLATTER",
+    "PLATTER; hold.recess.wall=15mm",
+    "PEN; work.length=200mm",
 ]
 
 

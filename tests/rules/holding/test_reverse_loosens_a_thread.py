@@ -7,10 +7,15 @@ from tests.rules.bench import fired
 RULE = "reverse-loosens-a-thread"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; machine.nose=threaded; cut.rotation=reverse",
+    "BOWL; machine.nose=threaded; cut.rotation=reverse; hold.method=jaws-on-tenon",
+    "BOWL; machine.nose=threaded; cut.rotation=reverse; hold.method=sphere-cups",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws; machine.nose=threaded",
     "SPINDLE",
+    "BOWL; hold.method=faceplate-screws; cut.rotation=reverse",
+    "BOWL; machine.nose=threaded; cut.rotation=reverse; hold.method=double-sided-tape",
+    "BOWL; hold.method=faceplate-screws; machine.nose=threaded; cut.rotation=reverse; machine.nose_lock=yes",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "ring-clamp-bolts"
 FIRES = [
     "BOWL; hold.method=ring-clamp-plate; work.state=finished",
+    "BOWL; hold.method=ring-clamp-plate; work.state=round",
 ]
 QUIET = [
     "BOWL; hold.method=ring-clamp-plate",
     "SPINDLE",
+    "BOWL; work.state=finished; hold.method=jaws-on-tenon",
 ]
 
 

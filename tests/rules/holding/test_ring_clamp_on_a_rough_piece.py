@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=ring-clamp-plate; work.state=finished",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

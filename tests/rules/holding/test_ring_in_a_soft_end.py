@@ -7,9 +7,11 @@ from tests.rules.bench import fired
 RULE = "ring-in-a-soft-end"
 FIRES = [
     "SPINDLE; hold.method=toothed-ring-drive; work.condition=[punky]",
+    "SPINDLE; work.condition=[punky]; hold.method=cup-drive",
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; work.condition=[punky]; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; work.diameter=6in; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=toothed-ring-drive; work.diameter=5.5in",
 ]
 
 

@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "ring-on-side-grain"
 FIRES = [
     "BOWL; hold.method=toothed-ring-drive",
+    "BOWL; hold.method=cup-drive",
+    "BOWL; hold.method=square-socket-drive",
+    "BOWL; hold.method=point-and-pin-drive",
 ]
 QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,17 @@ from tests.rules.bench import fired
 RULE = "rough-rod-in-a-collet"
 FIRES = [
     "ROD; work.state=not-round; hold.method=collet",
+    "ROD; work.state=not-round; hold.method=collet-block",
+    "ROD; work.state=not-round; hold.method=soft-jaws",
+    "ROD; work.state=not-round; hold.method=split-bushing",
+    "ROD; work.state=not-round; hold.method=collet; work.form=ring",
+    "ROD; work.state=not-round; hold.method=collet; work.form=tube",
+    "ROD; work.state=not-round; hold.method=collet; work.form=sphere",
 ]
 QUIET = [
     "ROD; hold.method=collet",
+    "ROD; work.state=not-round; hold.method=jaws-on-tenon",
+    "ROD; work.state=not-round; hold.method=collet; work.form=slab",
 ]
 
 

@@ -17,6 +17,7 @@ QUIET = [
     "BALL",
     "PLATTER@friction-block",
     "ROD@collet",
+    "BOWL; hold.method=jaws-on-tenon; machine.power=1800W",
 ]
 
 

@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "slips-that-is-its-job"
 FIRES = [
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; hold.method=mandrel",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; hold.method=sphere-cups",
+    "SPINDLE; hold.method=toothed-ring-drive; work.material=iroko",
+    "SPINDLE; hold.method=screw-chuck",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "slips-too-soon"
 FIRES = [
     "SPINDLE; hold.method=cup-drive; work.diameter=6in",
+    "SPINDLE; work.diameter=6in; hold.method=toothed-ring-drive",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; hold.method=mandrel",
+    "SPINDLE; work.diameter=6in; hold.method=double-sided-tape",
 ]
 
 

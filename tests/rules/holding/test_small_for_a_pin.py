@@ -8,11 +8,13 @@ RULE = "small-for-a-pin"
 FIRES = [
     "PLASTIC@pin-chuck",
     "KNOB; hold.method=pin-chuck",
+    "PLASTIC@pin-chuck; work.diameter=60mm",
 ]
 QUIET = [
     "BOWL@pin-chuck",
     "STONE@pin-chuck",
     "KNOB@screw-chuck",
+    "PLASTIC@pin-chuck; work.diameter=75mm",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "SPINDLE; hold.method=square-socket-drive",
+    "ROD; hold.method=jaws-on-tenon",
 ]
 
 

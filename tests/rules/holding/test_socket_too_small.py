@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "socket-too-small"
 FIRES = [
     "SPINDLE; hold.method=square-socket-drive; work.diameter=4in",
+    "SPINDLE; hold.method=square-socket-drive; work.diameter=3.8in",
 ]
 QUIET = [
     "SPINDLE; hold.method=square-socket-drive; work.diameter=2in",
+    "SPINDLE; hold.method=square-socket-drive",
+    "SPINDLE; work.diameter=4in; hold.method=jaws-on-tenon",
 ]
 
 

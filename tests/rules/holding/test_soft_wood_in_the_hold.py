@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "soft-wood-in-the-hold"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; work.condition=[spalted]",
+    "BOWL; work.condition=[spalted]; hold.method=jaws-on-tenon",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",
     "SPINDLE",
+    "BOWL; work.condition=[spalted]; hold.method=double-sided-tape",
 ]
 
 

@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "ROD; hold.method=through-spindle; machine.spindle_bore=30mm",
+    "ROD; machine.spindle_bore=20mm; hold.method=jaws-on-tenon",
+    "ROD; hold.method=through-spindle; machine.spindle_bore=25mm",
 ]
 
 

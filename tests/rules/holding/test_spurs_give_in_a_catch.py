@@ -9,12 +9,14 @@ FIRES = [
     "SPINDLE",
     "BOWL@spur-drive",
     "BOWL@two-spur-drive",
+    "SPINDLE; machine.power=700W",
 ]
 QUIET = [
     "SPINDLE@toothed-ring-drive",
     "BALL",
     "BOWL@faceplate-screws",
     "HOLLOWING",
+    "SPINDLE; machine.power=650W",
 ]
 
 

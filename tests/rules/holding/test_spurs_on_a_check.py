@@ -7,9 +7,11 @@ from tests.rules.bench import fired
 RULE = "spurs-on-a-check"
 FIRES = [
     "SPINDLE; work.condition=[check]",
+    "SPINDLE; work.condition=[check]; hold.method=two-spur-drive",
 ]
 QUIET = [
     "SPINDLE",
+    "SPINDLE; work.condition=[check]; hold.method=jaws-on-tenon",
 ]
 
 

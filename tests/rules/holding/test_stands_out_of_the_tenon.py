@@ -7,9 +7,16 @@ from tests.rules.bench import fired
 RULE = "stands-out-of-the-tenon"
 FIRES = [
     "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=160mm",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=220mm",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm; hold.method=long-jaws",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
+    "HOLLOWING; work.length=170mm; hold.tenon.diameter=85mm",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=260mm",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm; hold.method=spur-drive",
+    "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm; cut.operation=finishing",
 ]
 
 

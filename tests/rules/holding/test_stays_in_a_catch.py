@@ -9,12 +9,14 @@ FIRES = [
     "BOWL; hold.method=faceplate-screws",
     "ROD@collet",
     "BOWL@waste-block-faceplate",
+    "BOWL",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon",
     "HOLLOWING",
     "SPINDLE",
     "BOWL@pin-chuck",
+    "SPINDLE; hold.method=spur-drive; work.state=round; machine.power=100W",
 ]
 
 

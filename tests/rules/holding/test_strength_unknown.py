@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon",
     "PLASTIC",
+    "BOWL; work.material=flubberwood; hold.method=cup-drive",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "strong-enough"
 FIRES = [
     "SPINDLE; work.state=round",
+    "SPINDLE; work.material=iroko",
+    "SPINDLE; work.state=round; hold.method=toothed-ring-drive",
 ]
 QUIET = [
     "SPINDLE",
+    "SPINDLE; work.form=round; work.length=34in; machine.tailstock=no",
 ]
 
 

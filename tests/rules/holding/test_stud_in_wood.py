@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "STONE",
     "SPINDLE",
+    "BOWL; hold.method=keyed-stud; work.material=aluminum",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=vacuum; work.state=finished",
+    "BOWL; work.state=finished; work.condition=[worm-holes]; hold.method=jaws-on-tenon",
 ]
 
 

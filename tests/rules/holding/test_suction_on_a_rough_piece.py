@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=vacuum; work.state=finished",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

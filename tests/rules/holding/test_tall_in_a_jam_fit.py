@@ -10,6 +10,8 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=jam-chuck; work.state=finished",
+    "HOLLOW; hold.method=jam-chuck; work.state=finished; work.length=7.5in",
+    "HOLLOW; work.state=finished; hold.method=jaws-on-tenon",
 ]
 
 

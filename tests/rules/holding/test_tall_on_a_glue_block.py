@@ -7,9 +7,14 @@ from tests.rules.bench import fired
 RULE = "tall-on-a-glue-block"
 FIRES = [
     "SPINDLE; hold.method=glue-block",
+    "SPINDLE; hold.method=waste-block-faceplate",
+    "SPINDLE; hold.method=glue-block; work.length=7.5in",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
+    "SPINDLE; hold.method=glue-block; work.diameter=8in",
+    "SPINDLE; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=glue-block; cut.operation=hollowing",
 ]
 
 

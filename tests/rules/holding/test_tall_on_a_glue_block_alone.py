@@ -7,9 +7,14 @@ from tests.rules.bench import fired
 RULE = "tall-on-a-glue-block-alone"
 FIRES = [
     "HOLLOW; hold.method=glue-block; work.length=300mm",
+    "HOLLOW; work.length=300mm; hold.method=waste-block-faceplate",
+    "HOLLOW; hold.method=glue-block; work.length=140mm",
 ]
 QUIET = [
     "BOWL; hold.method=glue-block",
+    "HOLLOW; hold.method=glue-block; work.length=110mm",
+    "HOLLOW; work.length=300mm; hold.method=jaws-on-tenon",
+    "HOLLOW; hold.method=glue-block; work.length=300mm; cut.operation=finishing",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "tall-on-paper"
 FIRES = [
     "BOWL; hold.method=paper-joint; work.diameter=6in; work.length=5in",
+    "BOWL; hold.method=paper-joint; work.diameter=6in; work.length=1.8in",
 ]
 QUIET = [
     "BOWL; hold.method=paper-joint; work.diameter=6in; work.length=1in",
+    "BOWL; hold.method=paper-joint; work.diameter=6in; work.length=1.5in",
+    "BOWL; work.diameter=6in; work.length=5in; hold.method=jaws-on-tenon",
 ]
 
 

@@ -8,9 +8,12 @@ RULE = "tall-on-tape"
 FIRES = [
     "DISC; hold.method=double-sided-tape; work.length=40mm",
     "TAPETALL",
+    "DISC; hold.method=double-sided-tape; work.length=25mm",
 ]
 QUIET = [
     "DISC; hold.method=double-sided-tape",
+    "DISC; hold.method=double-sided-tape; work.length=20mm",
+    "DISC; work.length=40mm; hold.method=jaws-on-tenon",
 ]
 
 

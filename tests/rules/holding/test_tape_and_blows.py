@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "DISC; hold.method=double-sided-tape",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "tenon-bottoms"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm; hold.tenon.length=20mm; hold.chuck.jaw_depth=12mm",
+    "BOWL; hold.tenon.diameter=75mm; hold.tenon.length=20mm; hold.chuck.jaw_depth=12mm; hold.method=long-jaws",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm; hold.tenon.length=20mm; hold.chuck.jaw_depth=16mm",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm; hold.tenon.length=9mm; hold.chuck.jaw_depth=12mm",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm; hold.tenon.length=20mm; hold.chuck.jaw_depth=20mm",
 ]
 
 

@@ -10,6 +10,11 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=90mm",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; work.diameter=11in",
+    "BOWL; hold.tenon.diameter=55mm; hold.method=collet",
+    "BOWL; work.diameter=17in; work.length=8in; machine.mass=900kg; work.state=round",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; work.grain=along",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; cut.operation=hollowing",
 ]
 
 

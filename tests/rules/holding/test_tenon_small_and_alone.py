@@ -5,11 +5,16 @@ import pytest
 from tests.rules.bench import fired
 
 RULE = "tenon-small-and-alone"
+HOLLOWED = "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; cut.operation=hollowing; work.state=round"
 FIRES = [
-    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; cut.operation=hollowing; work.state=round",
+    HOLLOWED,
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm",
+    f"{HOLLOWED}; work.diameter=11in",
+    f"{HOLLOWED}; work.diameter=8.5in",
+    "BOWL; hold.tenon.diameter=55mm; cut.operation=hollowing; work.state=round; hold.method=collet",
+    f"{HOLLOWED}; work.grain=along",
 ]
 
 

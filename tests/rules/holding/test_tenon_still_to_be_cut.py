@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "tenon-still-to-be-cut"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=long-jaws",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
     "SPINDLE",
+    "BOWL; hold.method=jaws-on-tenon; work.state=round",
 ]
 
 

@@ -11,6 +11,9 @@ FIRES = [
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=90mm",
     "SPINDLE",
+    "BOWL; hold.tenon.diameter=45mm; hold.method=cup-drive",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=45mm; work.grain=along",
+    "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=45mm; work.diameter=8.5in",
 ]
 
 

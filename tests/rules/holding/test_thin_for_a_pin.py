@@ -13,6 +13,7 @@ QUIET = [
     "BOWL@pin-chuck",
     "BOWL; hold.method=pin-chuck; work.length=50mm",
     "DISC@screw-chuck",
+    "DISC@pin-chuck; work.length=30mm",
 ]
 
 

@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "thin-for-screws"
 FIRES = [
     "BOWL; hold.method=faceplate-screws; work.length=30mm",
+    "BOWL; hold.method=faceplate-screws; work.length=25mm",
 ]
 QUIET = [
     "BOWL; hold.method=faceplate-screws",
+    "BOWL; hold.method=faceplate-screws; work.length=35mm",
+    "BOWL; hold.method=faceplate-screws; work.length=24mm",
+    "BOWL; work.length=30mm; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "thin-on-a-bad-day"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",
+    "BOWL; hold.tenon.diameter=75mm; hold.method=two-spur-drive",
 ]
 QUIET = [
     "SPINDLE; work.state=round",
+    "SPINDLE; work.state=round; hold.method=mandrel",
+    "BOWL; hold.tenon.diameter=75mm; hold.method=collet",
 ]
 
 

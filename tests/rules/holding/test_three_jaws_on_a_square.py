@@ -7,10 +7,19 @@ from tests.rules.bench import fired
 RULE = "three-jaws-on-a-square"
 FIRES = [
     "SPINDLE; hold.method=three-jaw",
+    "SPINDLE; hold.method=three-jaw; work.form=slab",
+    "SPINDLE; hold.method=three-jaw; work.form=segmented",
+    "SPINDLE; hold.method=three-jaw; work.form=disc",
+    "SPINDLE; hold.method=three-jaw; work.form=half-log",
+    "SPINDLE; hold.method=three-jaw; work.form=octagon",
+    "SPINDLE; hold.method=three-jaw; work.form=log",
+    "SPINDLE; hold.method=three-jaw; work.form=irregular",
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",
     "SPINDLE; hold.method=four-jaw-independent",
+    "SPINDLE; hold.method=three-jaw; work.state=round",
+    "SPINDLE; hold.method=three-jaw; work.form=round",
 ]
 
 

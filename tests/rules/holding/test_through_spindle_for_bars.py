@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "through-spindle-for-bars"
 FIRES = [
     "BOWL; hold.method=through-spindle",
+    "BOWL; hold.method=through-spindle; work.length=24in",
 ]
 QUIET = [
     "ROD; hold.method=through-spindle",
+    "ROD; hold.method=through-spindle; work.length=75mm",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,9 +7,11 @@ from tests.rules.bench import fired
 RULE = "through-spindle-rear-end"
 FIRES = [
     "ROD; hold.method=through-spindle",
+    "ROD; hold.method=through-spindle; work.length=75mm",
 ]
 QUIET = [
     "SPINDLE",
+    "ROD; hold.method=through-spindle; work.length=70mm",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "ROD; work.diameter=10mm; hold.method=collet",
+    "ROD; hold.method=collet; work.diameter=40mm",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "ROD; work.diameter=10mm; hold.method=collet-block",
+    "ROD; hold.method=collet-block; work.diameter=40mm",
 ]
 
 

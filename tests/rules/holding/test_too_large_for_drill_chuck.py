@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "too-large-for-drill-chuck"
 FIRES = [
     "ROD; hold.method=drill-chuck",
+    "ROD; hold.method=drill-chuck; work.diameter=15mm",
 ]
 QUIET = [
     "SPINDLE",
     "ROD; work.diameter=10mm; hold.method=drill-chuck",
+    "ROD; hold.method=drill-chuck; work.diameter=12mm",
 ]
 
 

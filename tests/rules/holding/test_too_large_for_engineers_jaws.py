@@ -7,9 +7,13 @@ from tests.rules.bench import fired
 RULE = "too-large-for-engineers-jaws"
 FIRES = [
     "BOWL; hold.method=four-jaw-independent",
+    "BOWL; hold.method=three-jaw",
+    "BOWL; hold.method=four-jaw-independent; work.diameter=7in",
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",
+    "BOWL; hold.method=four-jaw-independent; work.diameter=150mm",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

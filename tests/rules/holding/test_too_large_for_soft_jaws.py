@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "too-large-for-soft-jaws"
 FIRES = [
     "BOWL; hold.method=soft-jaws",
+    "BOWL; hold.method=soft-jaws; work.diameter=7in",
 ]
 QUIET = [
     "SPINDLE",
     "ROD; work.diameter=10mm; hold.method=soft-jaws",
+    "BOWL; hold.method=soft-jaws; work.diameter=150mm",
+    "BOWL; hold.method=jaws-on-tenon",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "ROD; work.diameter=10mm; hold.method=split-bushing",
+    "ROD; hold.method=split-bushing; work.diameter=75mm",
 ]
 
 

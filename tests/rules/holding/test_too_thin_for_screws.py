@@ -13,6 +13,8 @@ QUIET = [
     "BOWL; hold.method=faceplate-screws",
     "BOWL; hold.method=offset-faceplate",
     "STONE; hold.method=offset-faceplate; work.length=20mm",
+    "BOWL; hold.method=faceplate-screws; work.length=25mm",
+    "BOWL; work.length=20mm; hold.method=jaws-on-tenon",
 ]
 
 

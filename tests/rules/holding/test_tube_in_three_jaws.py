@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",
+    "ROD; work.form=tube; work.wall=5mm; hold.method=jaws-on-tenon",
 ]
 
 

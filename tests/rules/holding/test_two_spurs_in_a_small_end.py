@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "two-spurs-in-a-small-end"
 FIRES = [
     "SPINDLE; hold.method=two-spur-drive; work.diameter=1.5in",
+    "SPINDLE; hold.method=two-spur-drive; work.diameter=1.8in",
 ]
 QUIET = [
     "SPINDLE; hold.method=two-spur-drive",
     "BOWL; hold.method=two-spur-drive",
+    "SPINDLE; work.diameter=1.5in; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=two-spur-drive; work.diameter=2.4in",
+    "SPINDLE; hold.method=two-spur-drive; work.diameter=1.5in; work.grain=across",
 ]
 
 

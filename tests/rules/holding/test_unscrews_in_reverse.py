@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
+    "BOWL; cut.rotation=reverse; hold.method=jaws-on-tenon",
 ]
 
 

@@ -10,6 +10,7 @@ FIRES = [
 ]
 QUIET = [
     "BOWL; hold.method=jam-chuck; work.state=finished",
+    "BOWL; work.state=finished; work.moisture=green; hold.method=jaws-on-tenon",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "wet-on-one-screw"
 FIRES = [
     "BOWL; hold.method=screw-chuck; work.moisture=green",
+    "BOWL; hold.method=screw-chuck; work.moisture=green; work.diameter=9.5in",
 ]
 QUIET = [
     "BOWL; hold.method=screw-chuck",
     "BOWL; hold.method=screw-chuck; work.moisture=green; work.diameter=7in",
+    "BOWL; work.moisture=green; hold.method=jaws-on-tenon",
+    "BOWL; hold.method=screw-chuck; work.moisture=green; work.diameter=200mm",
 ]
 
 

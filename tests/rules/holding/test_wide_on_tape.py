@@ -7,9 +7,12 @@ from tests.rules.bench import fired
 RULE = "wide-on-tape"
 FIRES = [
     "DISC; hold.method=double-sided-tape; work.diameter=200mm",
+    "DISC; hold.method=double-sided-tape; work.diameter=180mm",
 ]
 QUIET = [
     "DISC; hold.method=double-sided-tape",
+    "DISC; hold.method=double-sided-tape; work.diameter=150mm",
+    "DISC; work.diameter=200mm; hold.method=jaws-on-tenon",
 ]
 
 

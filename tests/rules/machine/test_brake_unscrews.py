@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "BOWL; machine.nose=threaded",
     "BOWL; machine.nose=cam-lock; machine.brake=yes",
+    "BOWL; machine.nose=threaded; machine.brake=yes; machine.nose_lock=yes",
 ]
 
 

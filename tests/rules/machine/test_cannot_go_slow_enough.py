@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "cannot-go-slow-enough"
 FIRES = [
     "BOWL; machine.min_rpm=900",
+    "BOWL; machine.min_rpm=900; work.diameter=8in",
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.min_rpm=100",
     "SPINDLE",
+    "BOWL; machine.min_rpm=900; work.diameter=6.5in",
 ]
 
 

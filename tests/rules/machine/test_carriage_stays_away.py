@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "carriage-stays-away"
 FIRES = [
     "METALBOWL; machine.swing_over_carriage=6in; work.state=round",
+    "METALBOWL; work.state=round; machine.swing_over_carriage=8in",
 ]
 QUIET = [
     "METALBOWL",
     "METALBOWL; machine.swing_over_carriage=6in",
+    "METALBOWL; work.state=round; machine.swing_over_carriage=10in",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "grazes-the-bed"
 FIRES = [
     "BOWL; machine.swing=10.2in",
+    "BOWL; machine.swing=10in",
 ]
 QUIET = [
     "BOWL",

@@ -14,6 +14,7 @@ QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.mass=25kg; machine.swing=30in; machine.min_rpm=50; machine.mass=900kg",
+    "BOWL; work.mass=20kg",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.mass=25kg",
+    "BOWL; machine.swing=30in; machine.min_rpm=50; machine.mass=900kg; work.mass=20kg",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "left-at-yesterdays-speed"
 FIRES = [
     "BOWL; machine.rpm_set=1500",
+    "BOWL; machine.rpm_set=700",
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.rpm_set=100",
     "SPINDLE",
+    "BOWL; machine.rpm_set=550",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "left-in-the-chuck"
 FIRES = [
     "BOWL; hold.left_mounted=12h",
+    "BOWL; hold.left_mounted=1.25h",
 ]
 QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; hold.left_mounted=0.2h",
+    "BOWL; hold.left_mounted=1h",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "motor-too-small"
 FIRES = [
     "BOWL; machine.power=100W",
+    "BOWL; machine.power=350W",
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.power=1.5kW",
     "SPINDLE",
+    "BOWL; machine.power=450W",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "runaway-dial"
 FIRES = [
     "BOWL; machine.max_rpm=3000",
+    "BOWL; machine.max_rpm=1600",
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.max_rpm=900",
     "SPINDLE",
+    "BOWL; machine.max_rpm=1300",
 ]
 
 

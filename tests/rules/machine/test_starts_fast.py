@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "starts-fast"
 FIRES = [
     "BOWL; machine.min_rpm=320; machine.mass=400kg",
+    "BOWL; machine.mass=400kg; machine.min_rpm=600",
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.min_rpm=100",
     "BOWL; machine.min_rpm=900",
+    "BOWL; machine.mass=400kg; machine.min_rpm=300",
+    "BOWL; machine.min_rpm=320; machine.mass=400kg; work.diameter=19in",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "BOWL; machine.swing=12in",
     "SPINDLE",
+    "BOWL; machine.swing=10in",
 ]
 
 

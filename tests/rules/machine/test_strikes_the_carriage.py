@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "strikes-the-carriage"
 FIRES = [
     "METALBOWL; machine.swing_over_carriage=6in",
+    "METALBOWL; machine.swing_over_carriage=8in",
 ]
 QUIET = [
     "METALBOWL",
     "METALBOWL; machine.swing_over_carriage=12in",
     "BOWL",
+    "METALBOWL; machine.swing_over_carriage=10in",
+    "METALBOWL; machine.swing_over_carriage=6in; work.state=round",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "stub-behind-the-spindle"
 FIRES = [
     "ROD; hold.rear_overhang=100mm",
+    "ROD; hold.rear_overhang=250mm",
 ]
 QUIET = [
     "ROD",
     "ROD; hold.rear_overhang=600mm",
     "SPINDLE",
+    "ROD; hold.rear_overhang=260mm",
 ]
 
 

@@ -5,13 +5,15 @@ import pytest
 from tests.rules.bench import fired
 
 RULE = "taper-walks-out"
+TAPER = "BOWL; machine.nose=taper-only; cut.operation=hollowing; hold.method=jaws-on-tenon; work.state=round"
 FIRES = [
-    "BOWL; machine.nose=taper-only; cut.operation=hollowing; hold.method=jaws-on-tenon; work.state=round",
+    TAPER,
 ]
 QUIET = [
     "BOWL",
     "BOWL; machine.nose=taper-only",
     "BOWL; machine.nose=threaded; cut.operation=hollowing; hold.method=jaws-on-tenon; work.state=round",
+    f"{TAPER}; machine.drawbar=yes",
 ]
 
 

@@ -12,6 +12,8 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; machine.between_centers=20in",
     "BOWL",
+    "SPINDLE; machine.between_centers=12in",
+    "SPINDLE; machine.between_centers=10in; cut.operation=hollowing",
 ]
 
 

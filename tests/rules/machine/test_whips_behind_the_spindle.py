@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "whips-behind-the-spindle"
 FIRES = [
     "ROD; hold.rear_overhang=600mm",
+    "ROD; hold.rear_overhang=300mm",
 ]
 QUIET = [
     "ROD",
     "ROD; hold.rear_overhang=100mm",
     "SPINDLE",
+    "ROD; hold.rear_overhang=250mm",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.diameter=20in; machine.swing=30in; machine.min_rpm=50; machine.mass=900kg",
+    "BOWL; work.diameter=18in",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.diameter=20in",
+    "BOWL; machine.swing=30in; machine.min_rpm=50; machine.mass=900kg; work.diameter=18in",
 ]
 
 

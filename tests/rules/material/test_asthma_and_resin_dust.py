@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "asthma-and-resin-dust"
 FIRES = [
     "PLASTIC; work.material=epoxy casting; work.tested=yes; person.asthma=yes",
+    "PLASTIC; work.tested=yes; person.asthma=yes; work.material=pencils in resin",
 ]
 QUIET = [
     "PLASTIC; person.asthma=yes",
     "PLASTIC; work.material=epoxy casting; work.tested=yes",
+    "PLASTIC; work.tested=yes; person.asthma=yes; work.material=mdf",
 ]
 
 

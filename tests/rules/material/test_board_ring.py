@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "PLASTIC; work.material=mdf",
     "PLASTIC; work.form=ring; work.wall=10mm",
+    "PLASTIC; work.form=ring; work.wall=10mm; work.material=plywood",
+    "PLASTIC; work.form=ring; work.wall=10mm; work.material=celluloid",
 ]
 
 

@@ -12,6 +12,8 @@ QUIET = [
     "PLASTIC; work.material=mdf",
     "BOWL",
     "PLASTIC; work.material=celluloid; work.diameter=250mm",
+    "PLASTIC; work.diameter=250mm; work.material=plywood",
+    "PLASTIC; work.material=mdf; work.diameter=200mm",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "PLASTIC; work.condition=[nails]",
     "PLASTIC; work.material=celluloid",
     "PLASTIC; work.material=ptfe; work.condition=[nails]",
+    "PLASTIC; work.condition=[nails]; work.material=magnesium",
 ]
 
 

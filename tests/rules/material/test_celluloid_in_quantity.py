@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "celluloid-in-quantity"
 FIRES = [
     "PLASTIC; work.material=celluloid; work.diameter=60mm; machine.extinguisher=water",
+    "PLASTIC; work.material=celluloid; machine.extinguisher=water; work.diameter=50mm",
 ]
 QUIET = [
     "PLASTIC; work.diameter=60mm",
     "PLASTIC; work.material=celluloid; work.diameter=20mm; machine.extinguisher=water",
+    "PLASTIC; work.material=celluloid; machine.extinguisher=water",
+    "PLASTIC; work.diameter=60mm; machine.extinguisher=water; work.material=mdf",
 ]
 
 

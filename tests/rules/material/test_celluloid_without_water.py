@@ -8,6 +8,7 @@ RULE = "celluloid-without-water"
 FIRES = [
     "PLASTIC; work.material=celluloid; machine.extinguisher=none",
     "PLASTIC; work.material=celluloid; machine.extinguisher=powder",
+    "PLASTIC; work.material=celluloid; machine.extinguisher=class-D",
 ]
 QUIET = [
     "PLASTIC; machine.extinguisher=none",

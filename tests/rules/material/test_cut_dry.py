@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "cut-dry"
 FIRES = [
     "STONE; work.material=mother of pearl; work.raw=no; cut.cooling=dry",
+    "STONE; work.material=mother of pearl; work.raw=no; cut.cooling=air",
 ]
 QUIET = [
     "STONE; work.material=mother of pearl; work.raw=no; cut.cooling=wet",

@@ -14,6 +14,7 @@ QUIET = [
     "PLASTIC; work.condition=[sound]",
     "PLASTIC; work.condition=[stress-crazed]",
     "PLASTIC; work.material=acetal",
+    "PLASTIC; work.material=aluminum",
 ]
 
 

@@ -8,11 +8,13 @@ RULE = "magnesium-without-class-d"
 FIRES = [
     "PLASTIC; work.material=magnesium; machine.extinguisher=none",
     "PLASTIC; work.material=magnesium; machine.extinguisher=water",
+    "PLASTIC; work.material=magnesium; machine.extinguisher=powder",
 ]
 QUIET = [
     "PLASTIC; machine.extinguisher=none",
     "PLASTIC; work.material=magnesium; machine.extinguisher=class-D",
     "PLASTIC; work.material=titanium; machine.extinguisher=none",
+    "PLASTIC; machine.extinguisher=none; work.material=celluloid",
 ]
 
 

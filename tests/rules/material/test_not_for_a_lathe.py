@@ -15,6 +15,8 @@ QUIET = [
     "STONE; work.material=granite",
     "STONE; work.material=unknown stone",
     "STONE; work.material=unknown stone; work.tested=no",
+    "STONE; work.tested=; work.material=soapstone",
+    "STONE; work.tested=; work.material=granite",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; work.condition=[painted]",
     "SPINDLE; work.material=pine",
+    "SPINDLE; work.material=aluminum",
 ]
 
 

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "STONE; work.material=coral; work.raw=no",
     "STONE",
+    "STONE; work.tested=; work.raw=no; work.material=aluminum",
 ]
 
 

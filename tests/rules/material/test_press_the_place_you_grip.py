@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=palm wood; work.condition=[sound]",
     "PLASTIC",
+    "SPINDLE; work.material=palm wood; work.condition=[punky]",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "rubbing-lights-it"
 FIRES = [
     "PLASTIC; work.material=magnesium; machine.extinguisher=class-D; cut.tool=carriage; cut.feed=0.05mm/rev",
+    "PLASTIC; work.material=magnesium; machine.extinguisher=class-D; cut.tool=carriage; cut.feed=0.08mm/rev",
 ]
 QUIET = [
     "PLASTIC; work.material=magnesium; machine.extinguisher=class-D; cut.tool=carriage; cut.feed=0.15mm/rev",
     "PLASTIC; cut.tool=carriage; cut.feed=0.05mm/rev",
+    "PLASTIC; work.material=magnesium; machine.extinguisher=class-D; cut.tool=carriage; cut.feed=0.1mm/rev",
 ]
 
 

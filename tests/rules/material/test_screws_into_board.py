@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "screws-into-board"
 FIRES = [
     "PLASTIC; work.material=mdf; hold.method=faceplate-screws",
+    "PLASTIC; work.material=mdf; hold.method=spur-drive",
+    "PLASTIC; work.material=mdf; hold.method=toothed-ring-drive",
+    "PLASTIC; work.material=mdf; hold.method=two-spur-drive",
+    "PLASTIC; work.material=mdf; hold.method=screw-chuck",
 ]
 QUIET = [
     "PLASTIC; work.material=mdf; hold.method=glue-block",
     "BOWL; hold.method=faceplate-screws",
+    "PLASTIC; hold.method=faceplate-screws; work.material=plywood",
+    "PLASTIC; hold.method=faceplate-screws; work.material=canvas phenolic",
 ]
 
 

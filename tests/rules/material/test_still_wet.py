@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "still-wet"
 FIRES = [
     "SPINDLE; work.material=tagua nut; work.moisture=wet",
+    "SPINDLE; work.material=tagua nut; work.moisture=frozen",
+    "SPINDLE; work.material=tagua nut; work.moisture=green",
 ]
 QUIET = [
     "SPINDLE; work.material=tagua nut; work.moisture=dry",
     "SPINDLE; work.moisture=wet",
     "PLASTIC",
+    "SPINDLE; work.moisture=wet; work.material=aluminum",
 ]
 
 

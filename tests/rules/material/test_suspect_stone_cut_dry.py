@@ -14,6 +14,7 @@ QUIET = [
     "STONE; cut.cooling=dry",
     "STONE; work.material=soapstone; cut.cooling=wet",
     "STONE; work.material=shell; work.raw=no; cut.cooling=dry",
+    "STONE; cut.cooling=dry; work.material=celluloid",
 ]
 
 

@@ -13,6 +13,8 @@ QUIET = [
     "STONE; work.material=soapstone; work.tested=no",
     "STONE; work.material=soapstone; work.tested=",
     "PLASTIC",
+    "STONE; work.material=carbon fiber",
+    "STONE; work.material=stone",
 ]
 
 

@@ -13,6 +13,8 @@ QUIET = [
     "STONE",
     "STONE; work.material=unknown stone; work.tested=no",
     "PLASTIC",
+    "STONE; work.material=soapstone",
+    "STONE; work.material=granite",
 ]
 
 

@@ -7,6 +7,8 @@ from tests.rules.bench import fired
 RULE = "titanium-without-class-d"
 FIRES = [
     "PLASTIC; work.material=titanium; machine.extinguisher=powder",
+    "PLASTIC; work.material=titanium; machine.extinguisher=none",
+    "PLASTIC; work.material=titanium; machine.extinguisher=water",
 ]
 QUIET = [
     "PLASTIC; machine.extinguisher=powder",

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "too-damp"
 FIRES = [
     "SPINDLE; work.material=tagua nut; work.moisture=40%",
+    "SPINDLE; work.material=tagua nut; work.moisture=25%",
 ]
 QUIET = [
     "SPINDLE; work.material=tagua nut",
     "SPINDLE; work.moisture=40%",
+    "SPINDLE; work.moisture=40%; work.material=aluminum",
+    "SPINDLE; work.material=tagua nut; work.moisture=20%",
 ]
 
 

@@ -7,11 +7,15 @@ from tests.rules.bench import fired
 RULE = "tool-rubs"
 FIRES = [
     "PLASTIC; cut.tool=carriage; cut.feed=0.02mm/rev",
+    "PLASTIC; cut.tool=carriage; cut.feed=0.04mm/rev",
 ]
 QUIET = [
     "PLASTIC; cut.tool=carriage; cut.feed=0.1mm/rev",
     "PLASTIC; cut.tool=carriage",
     "SPINDLE",
+    "PLASTIC; cut.tool=carriage; cut.feed=0.05mm/rev",
+    "PLASTIC; cut.feed=0.02mm/rev",
+    "PLASTIC; cut.tool=carriage; cut.feed=0.02mm/rev; work.material=magnesium",
 ]
 
 

@@ -7,12 +7,15 @@ from tests.rules.bench import fired
 RULE = "unknown-and-cracked"
 FIRES = [
     "BOWL; work.material=unknown; work.condition=[crack]; work.crack.across=20mm",
+    "BOWL; work.material=unknown; work.condition=[crack]; work.crack.across=20mm; work.diameter=6in",
+    "BOWL; work.condition=[crack]; work.crack.across=20mm; work.material=mystery",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.material=unknown",
     "BOWL; work.condition=[crack]; work.crack.across=20mm",
     "SPINDLE; work.material=unknown; work.condition=[crack]; work.crack.across=5mm",
+    "BOWL; work.material=unknown; work.condition=[crack]; work.crack.across=20mm; work.diameter=5.5in",
 ]
 
 

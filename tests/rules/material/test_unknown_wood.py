@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "unknown-wood"
 FIRES = [
     "BOWL; work.material=unknown",
+    "BOWL; work.material=unknown; work.diameter=6in",
 ]
 QUIET = [
     "BOWL",
     "SPINDLE; work.material=unknown",
     "BOWL; work.material=cocobolo",
+    "BOWL; work.material=unknown; work.diameter=5.5in",
 ]
 
 

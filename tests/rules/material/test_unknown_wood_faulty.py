@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "unknown-wood-faulty"
 FIRES = [
     "SPINDLE; work.material=unknown; work.condition=[check]",
+    "SPINDLE; work.material=unknown; work.condition=[check]; work.diameter=5in",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=unknown",
     "SPINDLE; work.condition=[check]",
+    "SPINDLE; work.material=unknown; work.condition=[check]; work.diameter=6in",
+    "SPINDLE; work.material=unknown; work.condition=[check]; person.extraction=no",
 ]
 
 

@@ -8,11 +8,14 @@ RULE = "unknown-wood-small"
 FIRES = [
     "SPINDLE; work.material=unknown",
     "SPINDLE; work.material=unknown; work.condition=[sound]",
+    "SPINDLE; work.material=unknown; work.diameter=5in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL; work.material=unknown",
     "SPINDLE; work.material=unknown; work.condition=[check]",
+    "SPINDLE; work.material=unknown; work.diameter=6in",
+    "SPINDLE; work.material=unknown; person.extraction=no",
 ]
 
 

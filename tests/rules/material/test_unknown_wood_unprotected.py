@@ -9,11 +9,14 @@ FIRES = [
     "SPINDLE; work.material=unknown; person.extraction=no",
     "SPINDLE; work.material=unknown; person.respirator=none",
     "SPINDLE; work.material=unknown; person.extraction=",
+    "SPINDLE; work.material=unknown; person.extraction=no; work.diameter=5in",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; work.material=unknown",
     "BOWL",
+    "SPINDLE; work.material=unknown; person.extraction=no; work.diameter=6in",
+    "SPINDLE; person.extraction=no; work.material=ponderosa pine",
 ]
 
 

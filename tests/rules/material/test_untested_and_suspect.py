@@ -13,6 +13,7 @@ QUIET = [
     "STONE; work.tested=no",
     "PLASTIC",
     "STONE; work.material=soapstone; work.tested=no",
+    "STONE; work.material=unknown stone",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "PLASTIC",
     "PLASTIC; work.material=celluloid; machine.extinguisher=water",
     "PLASTIC; work.material=celluloid; machine.extinguisher=none",
+    "PLASTIC; work.material=celluloid; cut.cooling=wet",
 ]
 
 

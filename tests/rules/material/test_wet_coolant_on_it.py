@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "PLASTIC; cut.cooling=wet",
     "PLASTIC; work.material=casein; cut.cooling=dry",
+    "PLASTIC; cut.cooling=wet; work.material=tagua nut",
 ]
 
 

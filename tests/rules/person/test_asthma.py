@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; person.asthma=no",
+    "SPINDLE; person.asthma=yes; work.condition=[punky]",
 ]
 
 

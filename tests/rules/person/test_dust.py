@@ -8,6 +8,8 @@ RULE = "dust"
 FIRES = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; work.material=mdf",
+    "SPINDLE; work.material=coconut shell",
 ]
 QUIET = [
     "BOWL; work.moisture=green",

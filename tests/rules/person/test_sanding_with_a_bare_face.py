@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; cut.operation=sanding",
     "SPINDLE; person.respirator=none",
     "SPINDLE",
+    "SPINDLE; cut.operation=sanding; person.respirator=none; work.moisture=green",
 ]
 
 

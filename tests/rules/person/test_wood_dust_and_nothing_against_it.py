@@ -7,11 +7,15 @@ from tests.rules.bench import fired
 RULE = "wood-dust-and-nothing-against-it"
 FIRES = [
     "SPINDLE; person.extraction=no; person.respirator=none",
+    "SPINDLE; person.extraction=no; person.respirator=none; work.material=mdf",
+    "SPINDLE; person.extraction=no; person.respirator=none; work.material=coconut shell",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; person.extraction=no",
     "BOWL; work.moisture=green; person.extraction=no; person.respirator=none",
+    "SPINDLE; person.respirator=none",
+    "SPINDLE; person.extraction=no; person.respirator=none; work.material=aluminum",
 ]
 
 

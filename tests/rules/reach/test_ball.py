@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "ball"
 FIRES = [
     "BALL",
+    "BALL; work.state=finished",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BALL; work.form=round",
+    "BALL; work.state=not-round",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "bowl-outside"
 FIRES = [
     "BOWL; work.state=round",
+    "BOWL; work.state=round; work.length=2in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.state=round; work.grain=along",
 ]
 
 

@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "bowl-to-hollow"
 FIRES = [
     "BOWL; work.state=round; cut.operation=hollowing",
+    "BOWL; cut.operation=hollowing; work.state=finished",
+    "BOWL; work.state=round; cut.operation=hollowing; work.length=2in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.state=round",
+    "BOWL; work.state=round; cut.operation=hollowing; work.grain=along",
 ]
 
 

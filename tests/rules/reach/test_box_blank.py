@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "box-blank"
 FIRES = [
     "HOLLOW; work.state=not-round",
+    "SPINDLE; work.purpose=box",
+    "HOLLOW; work.state=not-round; work.grain=diagonal",
+    "HOLLOW; work.state=not-round; work.grain=none",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "HOLLOW",
 ]
 
 

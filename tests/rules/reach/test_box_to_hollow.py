@@ -7,10 +7,15 @@ from tests.rules.bench import fired
 RULE = "box-to-hollow"
 FIRES = [
     "HOLLOW",
+    "HOLLOW; work.grain=diagonal",
+    "HOLLOW; work.grain=none",
+    "HOLLOW; work.purpose=box",
+    "HOLLOW; hold.method=jam-chuck; work.state=finished",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "HOLLOW; work.purpose=spindle",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "flat-round-work"
 FIRES = [
     "PLATTER; work.state=round",
+    "PLATTER; work.state=round; work.length=45mm",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "PLATTER; work.state=round; work.length=55mm",
+    "PLATTER; work.state=round; work.grain=along",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "flat-that-nothing-sticks-to"
 FIRES = [
     "DISC; work.material=acetal",
+    "DISC; work.material=acetal; work.length=24mm",
 ]
 QUIET = [
     "SPINDLE",
     "DISC",
+    "DISC; work.material=acetal; work.length=30mm",
 ]
 
 

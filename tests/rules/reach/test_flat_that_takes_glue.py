@@ -7,10 +7,18 @@ from tests.rules.bench import fired
 RULE = "flat-that-takes-glue"
 FIRES = [
     "DISC; work.material=acrylic",
+    "DISC; work.material=aluminum",
+    "DISC; work.material=mdf",
+    "DISC; work.material=canvas phenolic",
+    "DISC; work.material=coconut shell",
+    "DISC; work.material=mystery",
+    "DISC; work.material=acrylic; work.length=24mm",
 ]
 QUIET = [
     "SPINDLE",
     "DISC",
+    "DISC; work.material=acrylic; work.length=30mm",
+    "DISC; work.material=acetal",
 ]
 
 

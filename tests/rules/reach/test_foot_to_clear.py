@@ -11,6 +11,9 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.state=finished; work.grain=along",
+    "BOWL; work.state=finished; cut.operation=hollowing",
+    "BOWL; work.state=finished; work.condition=[live-edge]",
 ]
 
 

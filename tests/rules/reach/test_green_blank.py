@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.moisture=green; work.grain=along",
+    "BOWL; work.moisture=green; work.state=round",
 ]
 
 

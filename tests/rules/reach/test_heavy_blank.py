@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "heavy-blank"
 FIRES = [
     "BOWL; work.mass=8kg",
+    "BOWL; work.material=bubinga",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.mass=8kg; work.grain=along",
+    "BOWL; work.mass=8kg; work.state=round",
 ]
 
 

@@ -7,10 +7,15 @@ from tests.rules.bench import fired
 RULE = "knob"
 FIRES = [
     "KNOB",
+    "KNOB; work.diameter=75mm",
+    "KNOB; work.grain=diagonal",
+    "KNOB; work.grain=none",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "KNOB; work.diameter=3in",
+    "KNOB; work.purpose=spindle",
 ]
 
 

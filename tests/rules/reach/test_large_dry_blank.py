@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.diameter=12in; work.length=2in; work.grain=along",
+    "BOWL; work.diameter=12in; work.length=2in; work.state=round",
 ]
 
 

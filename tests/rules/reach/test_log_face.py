@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "log-face"
 FIRES = [
     "BOWL; work.form=half-log; work.moisture=12%",
+    "BOWL; work.form=slab",
+    "BOWL; work.form=log",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.form=half-log; work.moisture=12%; work.grain=along",
+    "BOWL; work.form=half-log; work.moisture=12%; work.state=round",
 ]
 
 

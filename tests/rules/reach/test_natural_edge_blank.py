@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.condition=[live-edge]; work.moisture=12%; work.grain=along",
+    "BOWL; work.condition=[live-edge]; work.moisture=12%; work.state=round",
 ]
 
 

@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.condition=[live-edge]",
+    "BOWL; work.state=finished; work.condition=[live-edge]; work.grain=along",
 ]
 
 

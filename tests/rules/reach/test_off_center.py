@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "off-center"
 FIRES = [
     "BOWL; work.offset=40mm",
+    "BOWL; work.offset=30mm",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.offset=25mm",
 ]
 
 

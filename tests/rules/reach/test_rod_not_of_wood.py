@@ -7,6 +7,12 @@ from tests.rules.bench import fired
 RULE = "rod-not-of-wood"
 FIRES = [
     "PLASTIC",
+    "PLASTIC; work.material=aluminum",
+    "PLASTIC; work.material=mdf",
+    "PLASTIC; work.material=canvas phenolic",
+    "PLASTIC; work.material=coconut shell",
+    "PLASTIC; work.material=mystery",
+    "PLASTIC; work.length=14mm",
 ]
 QUIET = [
     "SPINDLE",

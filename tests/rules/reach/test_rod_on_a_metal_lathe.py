@@ -7,10 +7,17 @@ from tests.rules.bench import fired
 RULE = "rod-on-a-metal-lathe"
 FIRES = [
     "ROD",
+    "ROD; work.diameter=75mm",
+    "ROD; work.grain=diagonal",
+    "ROD; work.grain=none",
+    "ROD; work.state=finished",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "ROD; work.diameter=80mm",
+    "ROD; machine.kind=wood-lathe",
+    "ROD; work.state=not-round",
 ]
 
 

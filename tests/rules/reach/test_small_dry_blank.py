@@ -11,6 +11,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL; work.diameter=12in",
+    "BOWL; work.diameter=12in; work.material=ponderosa pine",
+    "BOWL; work.state=round",
 ]
 
 

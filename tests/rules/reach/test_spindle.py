@@ -7,6 +7,9 @@ from tests.rules.bench import fired
 RULE = "spindle"
 FIRES = [
     "SPINDLE",
+    "SPINDLE; work.grain=diagonal",
+    "SPINDLE; work.grain=none",
+    "SPINDLE; work.diameter=1.2in",
 ]
 QUIET = [
     "SPINDLE; work.diameter=20mm",

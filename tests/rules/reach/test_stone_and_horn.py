@@ -7,6 +7,9 @@ from tests.rules.bench import fired
 RULE = "stone-and-horn"
 FIRES = [
     "STONE",
+    "STONE; work.material=pencils in resin",
+    "STONE; work.material=bone",
+    "STONE; work.material=epoxy casting",
 ]
 QUIET = [
     "SPINDLE",

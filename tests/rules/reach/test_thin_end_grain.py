@@ -7,10 +7,14 @@ from tests.rules.bench import fired
 RULE = "thin-end-grain"
 FIRES = [
     "SPINDLE; work.diameter=20mm",
+    "SPINDLE; work.diameter=25mm",
+    "SPINDLE; work.diameter=20mm; work.grain=diagonal",
+    "SPINDLE; work.diameter=20mm; work.grain=none",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; work.diameter=26mm",
 ]
 
 

@@ -7,10 +7,17 @@ from tests.rules.bench import fired
 RULE = "thin-flat"
 FIRES = [
     "DISC",
+    "DISC; work.length=20mm",
+    "DISC; work.diameter=200mm",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "DISC; work.length=22mm",
+    "DISC; work.diameter=220mm",
+    "DISC; work.purpose=bowl",
+    "DISC; work.grain=along",
+    "DISC; work.purpose=platter",
 ]
 
 

@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "springs-under-the-tool"
 FIRES = [
     "SPINDLE; work.length=50in; work.finished_diameter=1in",
+    "SPINDLE; work.finished_diameter=1in; work.length=14in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; work.finished_diameter=1in; work.length=13in",
+    "SPINDLE; work.length=50in; work.finished_diameter=1in; cut.tool=carriage",
 ]
 
 

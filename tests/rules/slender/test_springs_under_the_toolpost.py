@@ -7,10 +7,13 @@ from tests.rules.bench import fired
 RULE = "springs-under-the-toolpost"
 FIRES = [
     "ROD; work.length=400mm; cut.tool=carriage",
+    "ROD; cut.tool=carriage; work.length=250mm",
 ]
 QUIET = [
     "SPINDLE",
     "ROD",
+    "ROD; cut.tool=carriage; work.length=220mm",
+    "ROD; work.length=400mm",
 ]
 
 

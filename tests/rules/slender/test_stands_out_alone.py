@@ -5,12 +5,16 @@ import pytest
 from tests.rules.bench import fired
 
 RULE = "stands-out-alone"
+TALL = "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=14in"
 FIRES = [
-    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=14in",
+    TALL,
+    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=10in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=8in",
+    f"{TALL}; hold.steady.position=200mm",
 ]
 
 

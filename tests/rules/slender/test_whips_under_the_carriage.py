@@ -7,11 +7,15 @@ from tests.rules.bench import fired
 RULE = "whips-under-the-carriage"
 FIRES = [
     "ROD; work.length=400mm; cut.tool=carriage",
+    "ROD; cut.tool=carriage; work.length=300mm",
 ]
 QUIET = [
     "ROD",
     "SPINDLE",
     "ROD; work.length=400mm",
+    "ROD; cut.tool=carriage; work.length=250mm",
+    "ROD; work.length=400mm; cut.tool=carriage; hold.steady.position=280mm",
+    "ROD; work.length=400mm; cut.tool=carriage; work.grain=across",
 ]
 
 

@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "whips-under-the-tool"
 FIRES = [
     "SPINDLE; work.length=50in",
+    "SPINDLE; work.length=38in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; work.length=50in; hold.steady.position=25in",
+    "SPINDLE; work.length=30in",
+    "SPINDLE; work.length=50in; cut.tool=carriage",
 ]
 
 

@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "balance-not-measured"
 FIRES = [
     "BOWL; work.mass=8kg",
+    "BOWL; work.mass=6kg",
 ]
 QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.mass=8kg; work.offset=3mm",
+    "BOWL; work.mass=5kg",
+    "BOWL; work.mass=8kg; work.state=round",
 ]
 
 

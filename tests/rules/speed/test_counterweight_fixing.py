@@ -12,6 +12,9 @@ QUIET = [
     "SPINDLE",
     "BOWL; work.offset=0.5mm; machine.mass=600kg",
     "BOWL; work.state=round",
+    "BOWL; work.offset=12mm; work.diameter=4.5in",
+    "BOWL; work.offset=12mm; work.state=round",
+    "SPINDLE; work.radii=[40mm, 38mm, 36mm, 38mm, 40mm, 41mm]; work.radii_far_end=[36mm, 37mm, 40mm, 41mm, 40mm, 37mm]",
 ]
 
 

@@ -7,11 +7,15 @@ from tests.rules.bench import fired
 RULE = "dial-stands-in-the-whip"
 FIRES = [
     "NARROW; machine.rpm_set=4000",
+    "NARROW; machine.rpm_set=3200",
+    "NARROW; machine.rpm_set=5000",
 ]
 QUIET = [
     "NARROW; machine.rpm_set=1000",
     "NARROW",
     "BOWL; machine.rpm_set=4000",
+    "NARROW; machine.rpm_set=6000",
+    "NARROW; machine.rpm_set=2600",
 ]
 
 

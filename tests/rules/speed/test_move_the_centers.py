@@ -9,12 +9,14 @@ FIRES = [
     "BOWL; work.offset=4mm",
     "BOWL; work.balance_test.weight=0.4kg; work.balance_test.radius=100mm",
     "BOWL; work.radii=[120mm, 124mm, 127mm, 124mm, 120mm, 116mm, 113mm, 116mm]",
+    "BOWL; work.offset=1.25mm",
 ]
 QUIET = [
     "BOWL",
     "SPINDLE",
     "BOWL; work.offset=0.5mm",
     "BOWL; work.state=round; work.offset=4mm",
+    "BOWL; work.offset=1mm",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "much-energy"
 FIRES = [
     "BOWL; work.diameter=17in; work.length=8in; machine.mass=900kg; work.state=round",
+    "BOWL; work.diameter=17in; machine.mass=900kg; work.state=round; work.length=5in",
 ]
 QUIET = [
     "SPINDLE",
     "ROD",
+    "BOWL; work.diameter=17in; machine.mass=900kg; work.state=round",
 ]
 
 

@@ -8,11 +8,13 @@ RULE = "wanted-past-the-whip"
 FIRES = [
     "NARROW; cut.wanted_rpm=3500",
     "NARROW; cut.wanted_rpm=7000",
+    "NARROW; cut.wanted_rpm=3200",
 ]
 QUIET = [
     "NARROW; cut.wanted_rpm=1500",
     "NARROW",
     "BOWL; cut.wanted_rpm=3000",
+    "NARROW; cut.wanted_rpm=2600",
 ]
 
 

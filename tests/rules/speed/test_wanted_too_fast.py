@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "wanted-too-fast"
 FIRES = [
     "BOWL; cut.wanted_rpm=1500",
+    "BOWL; cut.wanted_rpm=700",
 ]
 QUIET = [
     "BOWL",
     "BOWL; cut.wanted_rpm=100",
     "SPINDLE",
+    "BOWL; cut.wanted_rpm=550",
 ]
 
 

@@ -8,11 +8,14 @@ RULE = "when-it-walks"
 FIRES = [
     "BOWL",
     "BOWL; work.offset=12mm",
+    "BOWL; work.diameter=4.5in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL; work.state=round",
     "BOWL; work.offset=0.2mm; machine.mass=900kg",
+    "BOWL; work.diameter=3in",
+    "BOWL; work.offset=12mm; work.state=round",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "dead-center-melts-plastic"
 FIRES = [
     "PLASTIC; hold.method=driving-dog; hold.tail.kind=dead-point",
+    "PLASTIC; hold.method=driving-dog; hold.tail.kind=dead-cup",
 ]
 QUIET = [
     "PLASTIC; hold.method=driving-dog; hold.tail.kind=live-point",

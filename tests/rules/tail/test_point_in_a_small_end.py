@@ -8,12 +8,16 @@ RULE = "point-in-a-small-end"
 FIRES = [
     "THIN",
     "NARROW; work.diameter=20mm; hold.drive.outer_diameter=10mm; hold.drive.inner_diameter=4mm",
+    "THIN; hold.tail.kind=live-cone",
+    "THIN; hold.tail.kind=dead-point",
 ]
 QUIET = [
     "NARROW",
     "SPINDLE; hold.method=spur-drive",
     "THIN; hold.tail.kind=live-cup",
     "PEN",
+    "THIN; work.material=aluminum",
+    "THIN; work.grain=across",
 ]
 
 

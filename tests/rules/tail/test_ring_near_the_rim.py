@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "NARROW; hold.tail.kind=live-cup",
     "SPINDLE; hold.method=spur-drive",
+    "NARROW; hold.tail.kind=live-cup; hold.tail.cup_diameter=20mm",
 ]
 
 

@@ -7,10 +7,16 @@ from tests.rules.bench import fired
 RULE = "see-the-end"
 FIRES = [
     "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm; work.purpose=box",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm; work.purpose=handle",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm; work.purpose=sphere",
 ]
 QUIET = [
     "KNOB; hold.method=spur-drive",
     "SPINDLE; hold.method=spur-drive",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm; work.purpose=pen",
+    "KNOB; hold.method=spur-drive; hold.tail.kind=live-cup; hold.tail.cup_diameter=25mm; work.diameter=2.8in",
 ]
 
 

@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "tool-meets-the-center"
 FIRES = [
     "SPINDLE; hold.tail.kind=live-cup; work.finished_diameter=12mm",
+    "SPINDLE; hold.tail.kind=live-cup; work.finished_diameter=12mm; work.diameter=1.3in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.tail.kind=live-cup; work.finished_diameter=12mm; work.end_waste=10mm",
+    "SPINDLE; hold.tail.kind=live-cup; work.finished_diameter=12mm; work.diameter=1.1in",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "dead-center-burns"
 FIRES = [
     "SPINDLE; hold.tail.kind=dead-point",
+    "SPINDLE; hold.tail.kind=dead-cup",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; hold.tail.kind=live-cup",
+    "SPINDLE; hold.tail.kind=dead-point; work.material=unknown plastic",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; hold.method=cup-drive",
+    "NARROW; work.diameter=30mm",
 ]
 
 

@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "light-cuts-only"
 FIRES = [
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; hold.method=friction-block",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "THIN",
+    "SPINDLE; hold.method=cup-drive",
 ]
 
 

@@ -12,6 +12,8 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "THIN",
+    "NARROW; work.diameter=30mm",
+    "NARROW; work.diameter=20mm",
 ]
 
 

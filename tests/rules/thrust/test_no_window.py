@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "no-window"
 FIRES = [
     "THIN",
+    "THIN; cut.force=8N",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "THIN; work.diameter=40mm; work.thinnest_diameter=38mm; hold.drive.outer_diameter=20mm",
+    "THIN; hold.tail.kind=dead-cup",
+    "SPINDLE; hold.method=cup-drive",
 ]
 
 

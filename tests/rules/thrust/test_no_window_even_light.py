@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "no-window-even-light"
 FIRES = [
     "SPINDLE; hold.method=cup-drive; work.condition=[pith]; work.diameter=5in",
+    "SPINDLE; hold.method=cup-drive; work.condition=[pith]; work.diameter=5in; cut.operation=finishing",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "THIN",
+    "SPINDLE; work.condition=[pith]; work.diameter=5in; hold.method=friction-block",
+    "SPINDLE; hold.method=cup-drive; work.condition=[pith]; work.diameter=5in; hold.tail.kind=dead-cup",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; hold.drive.seated_depth=4mm",
     "SPINDLE; hold.method=cup-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "BOWL; work.condition=[live-edge]",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "seat-the-teeth"
 FIRES = [
     "SPINDLE",
+    "SPINDLE; hold.method=two-spur-drive",
 ]
 QUIET = [
     "SPINDLE; hold.drive.seated_depth=4mm",

@@ -8,11 +8,14 @@ RULE = "set-at-the-wheel"
 FIRES = [
     "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
     "SPINDLE; hold.method=jaws-on-tenon; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
+    "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm; cut.force=50N",
+    "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm; work.diameter=1.3in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "THIN; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
     "SPINDLE; machine.handwheel_lead=4mm",
+    "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm; work.diameter=1in",
 ]
 
 

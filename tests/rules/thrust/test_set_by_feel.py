@@ -8,11 +8,13 @@ RULE = "set-by-feel"
 FIRES = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
+    "SPINDLE; hold.method=spur-drive; cut.force=50N",
 ]
 QUIET = [
     "THIN",
     "SPINDLE; machine.handwheel_lead=4mm",
     "BOWL; machine.tailstock=no; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=spur-drive; cut.force=250N",
 ]
 
 

@@ -7,11 +7,14 @@ from tests.rules.bench import fired
 RULE = "set-by-torque"
 FIRES = [
     "SPINDLE; machine.handwheel_lead=4mm",
+    "SPINDLE; machine.handwheel_lead=4mm; cut.force=50N",
+    "SPINDLE; machine.handwheel_lead=4mm; work.diameter=1.3in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "THIN; machine.handwheel_lead=4mm",
     "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
+    "SPINDLE; machine.handwheel_lead=4mm; work.diameter=1in",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "taper-slips-first"
 FIRES = [
     "SPINDLE; machine.spindle_taper=1",
+    "SPINDLE; machine.spindle_taper=5",
 ]
 QUIET = [
     "SPINDLE",

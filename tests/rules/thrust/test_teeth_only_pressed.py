@@ -12,6 +12,7 @@ QUIET = [
     "NARROW",
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
+    "SPINDLE; hold.method=spur-drive; cut.operation=balancing",
 ]
 
 

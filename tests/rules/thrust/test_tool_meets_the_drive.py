@@ -7,11 +7,13 @@ from tests.rules.bench import fired
 RULE = "tool-meets-the-drive"
 FIRES = [
     "SPINDLE; work.finished_diameter=20mm",
+    "SPINDLE; work.finished_diameter=20mm; work.diameter=2.6in",
 ]
 QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; work.finished_diameter=60mm",
+    "SPINDLE; work.finished_diameter=20mm; hold.drive.outer_diameter=20mm",
 ]
 
 

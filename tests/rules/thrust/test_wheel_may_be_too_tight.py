@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2Nm",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=10Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=3Nm",
 ]
 
 

@@ -10,11 +10,14 @@ NARROW = "THIN; cut.force=5N; machine.handwheel_lead=4mm"
 FIRES = [
     NARROW,
     f"{NARROW}; machine.handwheel_diameter=120mm",
+    "THIN; machine.handwheel_lead=4mm; cut.force=5.5N",
 ]
 QUIET = [
     "SPINDLE; machine.handwheel_lead=4mm",
     "THIN; machine.handwheel_lead=4mm",
     "SPINDLE",
+    "THIN; machine.handwheel_lead=4mm; cut.force=4.5N",
+    "THIN; machine.handwheel_lead=4mm; cut.force=7N",
 ]
 
 

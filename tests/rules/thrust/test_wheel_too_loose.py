@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "wheel-too-loose"
 FIRES = [
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=0.2Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2Nm",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",

@@ -11,6 +11,7 @@ FIRES = [
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=4.5Nm",
 ]
 
 
