@@ -5,8 +5,6 @@ bear: each rule set holds rules of one kind and far fewer than it can take; a fa
 plainly written, its keys hold one type; facts are asserted one by one under ids of our own; nothing is joined.
 """
 
-from __future__ import annotations
-
 import json
 import math
 import os

@@ -4,8 +4,6 @@ A figure computes and never decides. `@figure(...)` turns a plain function into 
 number (for loops), `.figure(...)` gives the `Figure` with everything a reader may ask of it.
 """
 
-from __future__ import annotations
-
 import importlib
 import inspect
 import math
@@ -14,7 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from functools import cached_property
-from typing import Any, Generic, NamedTuple, ParamSpec, get_type_hints
+from typing import Any, Generic, NamedTuple, ParamSpec
 
 from advisor.quantity import FigureInputError as FigureInputError
 from advisor.quantity import Input, declared_input, nearest, split_given
@@ -220,7 +218,7 @@ class Formula(Generic[P]):
     @cached_property
     def inputs(self) -> dict[str, Input]:
         """Inputs in order, read from the function's own signature."""
-        hints = get_type_hints(self._function, include_extras=True)
+        hints = inspect.get_annotations(self._function, eval_str=True)
         parameters = inspect.signature(self._function).parameters
         defaults = {name: entry.default for name, entry in parameters.items() if entry.default is not entry.empty}
         return {name: declared_input(name, hints[name], defaults) for name in parameters}

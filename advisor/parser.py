@@ -1,8 +1,7 @@
 """Every command with its words, options and example: `--help`, completion and documentation are made from this."""
 
-from __future__ import annotations
-
 import argparse
+import os
 from collections.abc import Sequence
 from typing import Any, NamedTuple, NoReturn
 
@@ -103,6 +102,9 @@ SHOWN: dict[str, dict[str, Any]] = {
 class Parser(argparse.ArgumentParser):
     """Says what is wrong in one line and ends with exit code 2."""
 
+    def _get_formatter(self) -> argparse.HelpFormatter:
+        return argparse.HelpFormatter(self.prog, width=_columns() - 2)  # without a width it imports three compressors
+
     def error(self, message: str) -> NoReturn:
         self.exit(2, f"{self.prog}: {message}\ntry: {self.prog} --help\n")
 
@@ -134,7 +136,7 @@ def build() -> Parser:
     return parser
 
 
-def _told(name: str) -> dict[str, str]:
+def _told(name: str) -> dict[str, Any]:
     """What `--help` says around the options of a command."""
     return {"description": COMMANDS[name].about, "epilog": f"example: {COMMANDS[name].example}"}
 
@@ -149,6 +151,17 @@ def _take_words_and_options(one: Parser, name: str) -> None:
     if name in OUTPUT:
         one.add_argument("-o", dest="output", metavar="FILE", help=OUTPUT[name])
     _own_options(one, name)
+
+
+def _columns() -> int:
+    """The width of the terminal: what COLUMNS says, else what the terminal says, else 80."""
+    told = os.environ.get("COLUMNS", "")
+    if told.isascii() and told.isdecimal() and int(told[:6]) > 0:
+        return int(told[:6])
+    try:
+        return os.get_terminal_size(1).columns or 80
+    except OSError:
+        return 80
 
 
 def _own_options(one: Parser, name: str) -> None:

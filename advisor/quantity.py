@@ -1,7 +1,5 @@
 """Inputs of figures: their units, the bounds beyond which they make no sense, and how they are read from text."""
 
-from __future__ import annotations
-
 import re
 from collections.abc import Mapping, Sequence
 from typing import Annotated, Any, Literal, NamedTuple, get_args, get_origin
@@ -45,7 +43,7 @@ class Unit(NamedTuple):
 
     def check(self, name: str, value: Any) -> None:
         """Raise FigureInputError unless every number in `value` lies within the bounds."""
-        for number_ in self._numbers(value):
+        for number_ in (value,) if self.shape == "one" else self._numbers(value):
             if not self.least <= number_ <= self.most or (self.whole and number_ != int(number_)):
                 raise FigureInputError(name, number_, self.accepted)
 

@@ -1,7 +1,5 @@
 """Every published source once, by key."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from pathlib import Path
 from typing import NamedTuple

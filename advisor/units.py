@@ -92,15 +92,19 @@ class _Units(NamedTuple):
 
 
 @cache
-def _units() -> dict[str, _Units]:
-    found: dict[str, _Units] = {NUMBER.name: _Units({"": Fraction(1)}, {})}
+def _units(kind: str) -> _Units:
+    """The units of one kind: few answers need them all."""
+    if kind == NUMBER.name:
+        return _Units({"": Fraction(1)}, {})
+    units = _Units({}, {})
     for row in load(TABLE):
-        units = found.setdefault(row.text("kind"), _Units({}, {}))
+        if row.text("kind") != kind:
+            continue
         top, _, bottom = row.text("factor").partition("/")
         units.factors[row.text("unit")] = Fraction(top) / Fraction(bottom or 1)
         units.names.update({spelling: row.text("unit") for spelling in row.text("spellings").split(" ")})
         units.names[_key(row.text("unit"))] = row.text("unit")
-    return found
+    return units
 
 
 ALIKE = str.maketrans({
@@ -178,7 +182,7 @@ def parse_exact(text: str, kind: Kind, bare: System | None = None) -> Fraction:
 
 
 def _factor(unit: str, kind: Kind, bare: System | None) -> Fraction | None:
-    units = _units()[kind.name]
+    units = _units(kind.name)
     if unit:
         name = units.names.get(_key(unit))
         return None if name is None else units.factors[name]
@@ -193,7 +197,7 @@ def _compound(plain: str, kind: Kind) -> Fraction | None:
     parts = re.findall(rf"({NUMBER_TEXT})[ ]?([^0-9 -]+)", plain)
     if len(parts) < 2 or re.sub(r"[ -]", "", "".join(map("".join, parts))) != re.sub(r"[ -]", "", plain):
         return None
-    units = _units()[kind.name]
+    units = _units(kind.name)
     total, last = Fraction(0), -1
     for number, unit in parts:
         name, value = units.names.get(_key(unit)), _exact(number)
@@ -235,7 +239,8 @@ def _why_no_unit(plain: str, rest: str, kind: Kind) -> str:
         return "is a range: write one value, the unfavorable end"
     if re.search(r"[0-9]", re.sub(r"[a-zA-Z/][23]|1/", "", rest)):
         return "holds more than one number, or one without a unit: write one value with its unit"
-    others = [other for other, units in _units().items() if _key(rest) in units.names]
+    kinds = dict.fromkeys(row.text("kind") for row in load(TABLE))
+    others = [other for other in kinds if _key(rest) in _units(other).names]
     if others:
         return f"is a {others[0].replace('-', ' ')}, not a {kind.name.replace('-', ' ')}"
     return f"has a unit that is not known here ({rest})" if kind.unit else f"needs no unit ({rest})"
@@ -243,14 +248,14 @@ def _why_no_unit(plain: str, rest: str, kind: Kind) -> str:
 
 def convert(value: float, kind: Kind, unit: str) -> float:
     """A value in the canonical unit of its kind, in another unit. KeyError for a unit the kind does not have."""
-    units = _units()[kind.name]
+    units = _units(kind.name)
     name = unit if unit in units.factors else units.names[_key(unit)]
     return float(Fraction(repr(float(value))) / units.factors[name])  # 25.4 is meant, not the binary number beside it
 
 
 def spellings(kind: Kind) -> tuple[str, ...]:
     """Every unit of a kind by the name it is printed with."""
-    return tuple(_units()[kind.name].factors) if kind is not SLOPE else ()
+    return tuple(_units(kind.name).factors) if kind is not SLOPE else ()
 
 
 Rounding = Literal["down", "up", "near"]
@@ -271,7 +276,7 @@ def show(value: float, kind: Kind, system: System, round_: Rounding = "near", fi
 
 
 def _everyday(value: Fraction, kind: Kind, system: System) -> tuple[str, Fraction]:
-    factors = _units()[kind.name].factors
+    factors = _units(kind.name).factors
     names = sorted(kind.everyday(system), key=lambda name: factors[name])
     fitting = [name for name in names if abs(value) >= factors[name]]
     unit = fitting[-1] if fitting else names[0]

@@ -1,7 +1,5 @@
 """What would change the answer: single changes tried in the whole model, never guessed."""
 
-from __future__ import annotations
-
 import math
 from collections.abc import Callable, Iterable
 from typing import NamedTuple

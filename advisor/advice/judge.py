@@ -1,7 +1,5 @@
 """First engine request: every hold judged and ranked."""
 
-from __future__ import annotations
-
 from collections.abc import Sequence
 from typing import NamedTuple
 

@@ -3,8 +3,6 @@
 The list is a flag, never a dose, and a wood that is not on it has not been cleared.
 """
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 

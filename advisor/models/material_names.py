@@ -1,7 +1,5 @@
 """What the names in a case can mean: woods, woods known for their dust alone, records outside wood, or nothing."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import Literal, NamedTuple

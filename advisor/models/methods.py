@@ -1,7 +1,5 @@
 """The ways of holding work, and the aids that are never a hold by themselves."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 

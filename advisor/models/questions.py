@@ -1,7 +1,5 @@
 """The path from "I do not know what this is" to an answer: look, weigh and ask, never burn or sniff."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 

@@ -1,7 +1,5 @@
 """The record of one material or condition of wood, and the closed lists of words it is written in."""
 
-from __future__ import annotations
-
 from collections.abc import Mapping
 from typing import NamedTuple
 

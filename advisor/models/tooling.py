@@ -4,8 +4,6 @@ No two published tables for plastics agree. Where they differ each stands in a r
 speed, take the highest as the upper limit, and keep the edge sharp and polished.
 """
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 

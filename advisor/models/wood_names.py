@@ -1,7 +1,7 @@
 """From the name a person writes to the woods of the strength table it can mean."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache, lru_cache
 from typing import Literal, NamedTuple
 
@@ -111,15 +111,19 @@ class _Entry(NamedTuple):
 
 
 class _Index(NamedTuple):
+    woods: dict[str, Wood]
     by_words: dict[tuple[str, ...], _Entry]
     by_letters: dict[str, _Entry]
     by_genus: dict[str, tuple[str, ...]]
     spellings: tuple[str, ...]
 
 
-@cache
 def woods() -> dict[str, Wood]:
     """Every species of the strength table by its id."""
+    return _index().woods
+
+
+def _read_woods() -> dict[str, Wood]:
     aliases: dict[str, list[str]] = {}
     for row in load(wood_tables.NAMES):
         if row.text("kind") == "trade":
@@ -200,7 +204,7 @@ def _look_up(words: tuple[str, ...]) -> _Entry | None:
     return entry
 
 
-def _names() -> Iterator[tuple[str, _Entry]]:
+def _names(woods: Iterable[Wood]) -> Iterator[tuple[str, _Entry]]:
     entries: dict[str, list[str]] = {}
     said: dict[str, tuple[str, str]] = {}
     for row in load(wood_tables.NAMES):
@@ -209,7 +213,7 @@ def _names() -> Iterator[tuple[str, _Entry]]:
     for name, species in entries.items():
         yield name, _Entry(tuple(species), *said[name])
     botanical: dict[str, list[str]] = {}
-    for wood in woods().values():
+    for wood in woods:
         own = _Entry((wood.species_id,), "own", "")
         for name in (wood.label, wood.aliases[0], wood.species_id):
             yield name, own
@@ -230,7 +234,8 @@ def _new_index() -> _Index:
     by_letters: dict[str, _Entry] = {}
     by_genus: dict[str, list[str]] = {}
     spellings: dict[str, None] = {}
-    for name, entry in _names():
+    found = _read_woods()
+    for name, entry in _names(found.values()):
         words = _words(name)
         key = tuple(sorted(words))
         known = by_words.get(key)
@@ -238,9 +243,9 @@ def _new_index() -> _Index:
         if known is None or (known.kind == "own" and len(entry.species) > len(known.species)):
             by_words[key] = by_letters["".join(words)] = entry
         spellings[" ".join(words)] = None
-    for wood in woods().values():
+    for wood in found.values():
         by_genus.setdefault(wood.botanical.split()[0].casefold(), []).append(wood.species_id)
-    return _Index(by_words, by_letters, {genus: tuple(ids) for genus, ids in by_genus.items()}, tuple(spellings))
+    return _Index(found, by_words, by_letters, {genus: tuple(ids) for genus, ids in by_genus.items()}, tuple(spellings))
 
 
 def _close(name: str) -> tuple[str, ...]:

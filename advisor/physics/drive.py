@@ -1,7 +1,5 @@
 """Drives by friction, the taper behind them, the thrust a drive needs."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

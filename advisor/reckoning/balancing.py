@@ -1,7 +1,5 @@
 """Which way to move the centers, and what counterweight, where and how fixed."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

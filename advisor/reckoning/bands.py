@@ -1,7 +1,5 @@
 """The trade's rim-speed bands: which one this blank belongs to."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 

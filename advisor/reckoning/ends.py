@@ -1,7 +1,5 @@
 """What the wood at the two ends, and the bar between them, will stand from the tailstock."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

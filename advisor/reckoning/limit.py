@@ -1,7 +1,5 @@
 """One limit on speed or thrust, with where it comes from."""
 
-from __future__ import annotations
-
 from collections.abc import Iterable
 from typing import Any, NamedTuple
 

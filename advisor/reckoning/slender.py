@@ -1,7 +1,5 @@
 """How limp the bar is under the tool."""
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 from advisor.physics import slender

@@ -1,7 +1,5 @@
 """Ceiling, start and the way up."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

@@ -1,7 +1,5 @@
 """From the first switch-on to the finished piece: the ceiling as the work gets round."""
 
-from __future__ import annotations
-
 import math
 from collections.abc import Callable
 from typing import NamedTuple

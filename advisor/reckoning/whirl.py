@@ -1,7 +1,5 @@
 """Where the work begins to whip: its real profile, the thrust in it and the steady where it stands."""
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 from advisor.figure import NoAnswer

@@ -1,7 +1,5 @@
 """The answer as a person reads it: verdict, one reason, what to do, then the numbers."""
 
-from __future__ import annotations
-
 import math
 import textwrap
 from collections.abc import Iterable, Iterator, Mapping

@@ -4,8 +4,6 @@ A condition looks at one fact: its kind, and any number of its keys, all of whic
 two facts and none for "or": what must be compared is put into one fact before, and each condition has its own rule.
 """
 
-from __future__ import annotations
-
 import math
 from collections.abc import Iterator
 from typing import Literal, NamedTuple, TypeAlias

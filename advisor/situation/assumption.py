@@ -1,8 +1,5 @@
 """The list of what nobody said."""
 
-from __future__ import annotations
-
-from dataclasses import dataclass, field
 from typing import NamedTuple
 
 
@@ -14,12 +11,12 @@ class Assumption(NamedTuple):
     why: str
 
 
-@dataclass
 class Ledger:
     """Collects assumptions and gaps while a situation is settled, each field once."""
 
-    assumed: list[Assumption] = field(default_factory=list)
-    gaps: list[tuple[str, str]] = field(default_factory=list)
+    def __init__(self) -> None:
+        self.assumed: list[Assumption] = []
+        self.gaps: list[tuple[str, str]] = []
 
     def assume(self, name: str, value: str, why: str) -> None:
         """Note that `name` was silent and stands at `value`."""

@@ -1,7 +1,5 @@
 """The machine on its floor."""
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 from advisor.models.case import Case

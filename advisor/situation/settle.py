@@ -1,7 +1,5 @@
 """Case -> situation: every silence filled, every filling listed."""
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 from advisor.figure import Spread

@@ -1,7 +1,5 @@
 """The blank as a body: what it measures, what it weighs and where its mass is."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

@@ -1,7 +1,5 @@
 """From what a hold stands and what is asked of it to the ratios that the rules read."""
 
-from __future__ import annotations
-
 import math
 from collections.abc import Callable, Mapping
 from typing import NamedTuple

@@ -1,7 +1,5 @@
 """What the cut, the weight and the unbalance ask of a hold."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

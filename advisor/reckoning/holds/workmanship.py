@@ -1,7 +1,5 @@
 """Grip, fit, friction and glue as shops reach them: the low end and the ordinary value, one table each."""
 
-from __future__ import annotations
-
 from functools import lru_cache
 from typing import NamedTuple
 
