@@ -14,14 +14,18 @@ from tests.rules.bench import words_of
 pytestmark = [pytest.mark.slow, pytest.mark.memory]
 BARE = "from durable import engine; from pydantic import BaseModel; from rich.console import Console; import yaml"
 CASE = "cases/maple-spindle.yaml"
-WANTED, MOST = 1.5, 2.0
+MOST = 1.5
+TRIES = 3  # cores that other work shares tell a ratio too high at times
 
 
 def test_a_whole_process_against_a_bare_one() -> None:
-    bare = process("-W", "ignore", "-c", BARE)
-    found = ratio(process("-m", "advisor.cli", "advise", CASE), bare, rounds=21, pick=min)
-    told = f"{found:.2f} times as long, {WANTED:g} wanted, {MOST:g} allowed"
-    print(f"\nadvisor advise {CASE} against a bare process: {told}")
+    bare, whole = process("-W", "ignore", "-c", BARE), process("-m", "advisor.cli", "advise", CASE)
+    found = MOST
+    for _ in range(TRIES):
+        found = ratio(whole, bare, rounds=21, pick=min)
+        print(f"\nadvisor advise {CASE} against a bare process: {found:.2f} times as long, {MOST:g} allowed")
+        if found <= MOST:
+            break
     assert found <= MOST
 
 
