@@ -7,8 +7,8 @@ from collections.abc import Callable
 
 import pytest
 
-from advisor.figure import Figure
-from advisor.physics import balance, burst, cutting, drive, glue, screws, slender, tail, teeth
+from advisor.figure import Figure, reckon
+from advisor.physics import balance, burst, cutting, drive, glue, slender, tail, teeth
 
 HIGH = 1000 * math.tau / 60  # rad/s at 1000 rpm
 SPUR = {
@@ -129,8 +129,8 @@ def test_heavy_side_lies_where_the_bump_is(place: int, direction: float) -> None
 
 
 def test_equation_is_that_of_the_inputs() -> None:
-    def screw(**words: object) -> str:
-        return screws.screw_withdrawal.figure(gravity=0.6, diameter=5, thread=25, **words).equation  # type: ignore[arg-type]
+    def screw(**words: str) -> str:
+        return reckon("screw-withdrawal", {"gravity": "0.6", "diameter": "5mm", "thread": "25mm", **words}).equation
 
     assert screw(kind="wood", fiber="side") == "108.25·G²·D·L"
     assert screw(kind="wood", fiber="end") == "0.75·108.25·G²·D·L"
