@@ -27,6 +27,8 @@ RING_INNER_SHARE = 0.85  # memory
 RING_LARGEST_MM = 32.0  # common practice, no source
 CUP_LARGEST_MM = 25.0  # common practice, no source
 RING_SHARE_OF_END = 0.6  # memory
+LEAST_MEASURED_GRIP = 1e-5  # numerics: no thrust would do
+MOST_MEASURED_GRIP = 10.0  # common practice, no source: above it the slip of a pen, or teeth that hold without thrust
 MOST_SPURS = 6  # common practice, no source: more teeth stand in a ring
 INNER_SHARE = {"four": 0.4, "two": 0.3, "ring": RING_INNER_SHARE, "cup": RING_INNER_SHARE, "point": 0.0}  # memory
 TEETH = {"four": 4, "two": 2, "ring": 24, "cup": 0, "point": 0}  # common practice, no source
@@ -195,6 +197,15 @@ def drive_for(situation: Situation, method: str) -> Drive | None:
         given=given is not None and given.outer_diameter is not None,
         assumed=tuple(sizes.assumed),
     )
+
+
+def measured_grip(situation: Situation, share: float, mean_radius: float) -> float | None:
+    """Effective friction from the person's slip test; None where there was none."""
+    test = situation.case.hold.slip_test
+    if test is None:
+        return None
+    grip = test.torque / (share * test.thrust * mean_radius * 1e-3)
+    return min(max(grip, LEAST_MEASURED_GRIP), MOST_MEASURED_GRIP)
 
 
 def tooth_bearing(situation: Situation, drive: Drive, depth: float, f90_value: float) -> float:

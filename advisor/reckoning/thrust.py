@@ -10,7 +10,7 @@ from advisor.physics import drive as drive_physics
 from advisor.physics import tail as tail_physics
 from advisor.physics import teeth
 from advisor.reckoning import ends
-from advisor.reckoning.drives import Drive, seat_depth, tooth_bearing
+from advisor.reckoning.drives import Drive, measured_grip, seat_depth, tooth_bearing
 from advisor.reckoning.holds import BETWEEN_CENTERS as BETWEEN_CENTERS
 from advisor.reckoning.limit import Limit, smallest
 from advisor.reckoning.thrust_need import (
@@ -19,7 +19,6 @@ from advisor.reckoning.thrust_need import (
     RELAXATION,
     Need,
     Window,
-    measured_grip,
 )
 from advisor.situation import Situation
 

@@ -9,7 +9,7 @@ from advisor.figure import NoAnswer
 from advisor.physics import drive as drive_physics
 from advisor.physics import teeth
 from advisor.reckoning import ends
-from advisor.reckoning.drives import Drive, drive_for, seat_depth, tooth_bearing
+from advisor.reckoning.drives import Drive, drive_for, measured_grip, seat_depth, tooth_bearing
 from advisor.reckoning.holds import BETWEEN_CENTERS, SLIPS, peak
 from advisor.reckoning.holds.between_centers import CUP_OF_BALL, PAD_MEAN, PAD_SHARE
 from advisor.reckoning.holds.workmanship import Ends, workmanship
@@ -81,12 +81,6 @@ def peak_torque(situation: Situation, force: float, k_peak: float, rpm: float) -
     if power is not None and rpm > 0:
         torque = min(torque, MOTOR_STALL * power / (2 * math.pi * rpm / 60))
     return torque
-
-
-def measured_grip(situation: Situation, share: float, mean_radius: float) -> float | None:
-    """Effective friction from the person's slip test; None where there was none."""
-    test = situation.case.hold.slip_test
-    return None if test is None else test.torque / (share * test.thrust * mean_radius * 1e-3)
 
 
 def effective_grip(situation: Situation, drive: Drive) -> float:

@@ -137,7 +137,7 @@ def measured_offset(case: Case, mass: float, traits: Traits, diameter: float) ->
         found.append((work.offset, AS_GIVEN))
     if work.balance_test is not None:
         moment = work.balance_test.weight * work.balance_test.radius
-        found.append((moment / mass, FROM_BALANCE))
+        found.append((min(moment / mass, diameter / 2), FROM_BALANCE))  # no center of mass lies outside the work
     if work.radii:
         extra = density_share(traits.conditions, bool(work.one_side_wet)) * diameter
         ends = [end for end in (work.radii, work.radii_far_end) if end]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from advisor.reckoning import ends as ends_of_work
-from advisor.reckoning.drives import Drive, drive_for, seat_depth, tooth_bearing
+from advisor.reckoning.drives import Drive, drive_for, measured_grip, seat_depth, tooth_bearing
 from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.strengths import friction
 from advisor.reckoning.holds.workmanship import Ends, workmanship
@@ -47,9 +47,8 @@ def allowed_thrust(situation: Situation, drive: Drive) -> float:
 
 
 def _pressed_grip(job: Job, drive: Drive) -> Ends:
-    test = job.situation.case.hold.slip_test
-    if test is not None:
-        measured = test.torque / (drive.share * test.thrust * drive.mean_radius * 1e-3)
+    measured = measured_grip(job.situation, drive.share, drive.mean_radius)
+    if measured is not None:
         return Ends(MEASURED_LOW * measured, measured)
     if drive.kind in ("ring", "cup"):
         usual = workmanship("toothed-ring-drive" if drive.kind == "ring" else "cup-drive", "grip")
@@ -91,9 +90,7 @@ def toothed(job: Job) -> Model:
     advised, most = seat_depth(situation, drive, job.need.torque, safety)
     depth = min(model.take("drive.seated_depth", depth, advised), most)
     low, typical = wood.perpendicular.low, wood.perpendicular.typical
-    return _torques(
-        model, tooth_bearing(situation, drive, depth, low), tooth_bearing(situation, drive, depth, typical)
-    )
+    return _torques(model, tooth_bearing(situation, drive, depth, low), tooth_bearing(situation, drive, depth, typical))
 
 
 def friction_block(job: Job) -> Model:
