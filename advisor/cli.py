@@ -8,6 +8,7 @@ import io
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from typing import Any, NoReturn, TextIO
 
 from advisor import parser
@@ -279,8 +280,22 @@ def _faults() -> tuple[type[Exception], ...]:
     return (UserFault, InputFault, OutputFault, FigureInputError, UnitError, CenterInputError)
 
 
+def _open_closed_streams() -> None:
+    """A standard stream that was closed before the start is None to Python: from here on it is an empty one."""
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        if getattr(sys, name) is None:
+            setattr(sys, name, open(os.devnull, mode, encoding="utf-8"))  # noqa: SIM115 -- open to the end
+
+
+def _drop_output() -> None:
+    """What could not be written is not tried again when the process ends."""
+    with suppress(io.UnsupportedOperation):  # a stream without a file below it
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
 def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -> int:
-    """Run one command. Exit code 0: an answer; 2: the input is wrong; 1: a fault of the program."""
+    """Run one command. Exit code 0: an answer; 2: the input is wrong; 1: a fault of the program or of the system."""
+    _open_closed_streams()
     errors = errors if errors is not None else sys.stderr
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
@@ -290,9 +305,11 @@ def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -
         parser.build().print_help()
         return 2
     try:
-        return RUN[options.command](options)
+        status = RUN[options.command](options)
+        sys.stdout.flush()
+        return status
     except BrokenPipeError:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _drop_output()
         return 0
     except KeyboardInterrupt:
         errors.write("stopped\n")
@@ -303,6 +320,10 @@ def main(arguments: Sequence[str] | None = None, errors: TextIO | None = None) -
             return 2
         if os.environ.get("ADVISOR_DEBUG"):
             raise
+        if isinstance(fault, OSError):
+            _drop_output()
+            errors.write(f"advisor: the system would not read or write ({fault}); the answer is not whole\n")
+            return 1
         errors.write(f"advisor: a fault of the program ({type(fault).__name__}: {fault}); no advice was given\n")
         return 1
 

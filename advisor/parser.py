@@ -119,7 +119,8 @@ def parse(words: Sequence[str]) -> argparse.Namespace:
         return build().parse_args(words)
     one = Parser(prog=f"advisor {name}", **_told(name))
     _take_words_and_options(one, name)
-    return one.parse_intermixed_args(words[1:], argparse.Namespace(command=name))
+    parse = one.parse_args if "--" in words else one.parse_intermixed_args  # which forgets what `--` was for
+    return parse(words[1:], argparse.Namespace(command=name))
 
 
 def build() -> Parser:
