@@ -51,8 +51,8 @@ def check_shares(ends: Counter[str], count: int) -> None:
     assert ends["answer"] + ends["answer, changes tried"] >= count / 2 or count < ENOUGH
 
 
-def test_a_hundred_situations() -> None:
-    check_shares(run(100, random.Random(20)), 100)
+def test_fifty_situations() -> None:
+    assert run(50, random.Random(20))["answer"] >= 25
 
 
 @pytest.mark.slow
