@@ -40,7 +40,7 @@ from plant import ROOT, copy_tracked_files, tracked
 
 LEAST_SHARE = 0.9
 LEAST_SHARE_OF_FILES = 0.8
-BUDGET = 2.0  # seconds of tests for one change, by the clock of the run that counted them
+BUDGET = 3.0  # seconds of tests for one change, by the clock of the run that counted them
 PER_TEST = 0.002  # seconds around a test
 CHANGES = 150
 MOST_MEMORY = 4 << 30  # bytes; some changes never stop gathering
@@ -70,7 +70,13 @@ PARTS = {
             "units and quantities": ("advisor/units.py", "advisor/quantity.py"),
             "reading": ("advisor/reading/*.py",),
         },
-        ("tests/reading", "tests/test_units.py", "tests/test_quantity.py", "tests/test_figure.py"),
+        (
+            "tests/reading",
+            "tests/test_units.py",
+            "tests/test_quantity.py",
+            "tests/test_inputs_in_words.py",
+            "tests/test_figure.py",
+        ),
     ),
     "engine": Part(
         {"engine": ("advisor/engine.py",), "rule book": ("advisor/rulebook/*.py",)},
