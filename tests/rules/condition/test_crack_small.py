@@ -8,12 +8,14 @@ RULE = "crack-small"
 FIRES = [
     "BOWL; work.condition=[crack]; work.crack.across=20mm",
     "BOWL; work.crack.across=70mm",
+    "BOWL; work.diameter=300mm; work.condition=[crack]; work.crack.across=100mm",
 ]
 QUIET = [
     "BOWL",
     "BOWL; work.condition=[crack]",
     "BOWL; work.condition=[check]",
     "BOWL; work.crack.across=85mm",
+    "BOWL; work.condition=[check]; work.crack.across=20mm",
 ]
 
 

@@ -14,6 +14,7 @@ QUIET = [
     "BOWL; work.condition=[crack]; work.crack.across=40mm",
     "BOWL; work.condition=[check]",
     "BOWL; work.condition=[crack]; work.crack.across=80mm",
+    "BOWL; work.diameter=300mm; work.condition=[crack]; work.crack.across=100mm",
 ]
 
 

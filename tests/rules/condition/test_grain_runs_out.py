@@ -7,12 +7,14 @@ from tests.rules.bench import fired
 RULE = "grain-runs-out"
 FIRES = [
     "SPINDLE; work.grain_slope=1:8",
+    "SPINDLE; work.grain_slope=1:10",
 ]
 QUIET = [
     "SPINDLE",
     "SPINDLE; work.grain_slope=1:20",
     "BOWL",
     "SPINDLE; work.grain_slope=1:8; work.grain=across",
+    "SPINDLE; work.grain_slope=1:12",
 ]
 
 

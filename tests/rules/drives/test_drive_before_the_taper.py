@@ -7,10 +7,12 @@ from tests.rules.bench import fired
 RULE = "drive-before-the-taper"
 FIRES = [
     "SPINDLE; machine.spindle_taper=5; hold.drive.taper_seated=yes; hold.method=cup-drive",
+    "SPINDLE; hold.method=spur-drive; machine.spindle_taper=1; work.diameter=2in; hold.drive.taper_seated=yes",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; machine.spindle_taper=1; hold.method=spur-drive",
+    "SPINDLE; machine.spindle_taper=2; work.diameter=3in; hold.drive.taper_seated=yes; hold.method=spur-drive",
 ]
 
 

@@ -9,6 +9,7 @@ FIRES = [
     "SPINDLE; hold.method=cup-drive",
     "SPINDLE; hold.method=toothed-ring-drive",
     "BALL; hold.method=sphere-cups",
+    "SPINDLE; hold.method=cup-drive; machine.power=750W; work.diameter=2.7in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",

@@ -15,6 +15,7 @@ QUIET = [
     "SPINDLE; hold.drive.seated_depth=4mm",
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; hold.method=spur-drive; work.grain=across",
+    "SPINDLE; hold.method=spur-drive; work.moisture=20%; work.material=black cherry",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; hold.method=cup-drive",
     "SPINDLE; work.diameter=5in; hold.method=jaws-on-tenon",
     "SPINDLE; hold.method=cup-drive; work.diameter=4in",
+    "ROD; work.diameter=75mm; hold.method=cup-drive",
 ]
 
 

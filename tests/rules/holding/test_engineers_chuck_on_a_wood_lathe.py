@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "engineers-chuck-on-a-wood-lathe"
 FIRES = [
     "SPINDLE@three-jaw",
+    "SPINDLE@four-jaw-independent",
 ]
 QUIET = [
     "ROD; hold.method=three-jaw",

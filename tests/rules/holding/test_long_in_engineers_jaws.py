@@ -15,6 +15,7 @@ QUIET = [
     "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; work.diameter=50mm",
     "ROD; hold.kit=[three-jaw]; hold.overhang=200mm; hold.tail.kind=live-cup",
     "ROD; hold.kit=[three-jaw]; hold.tail.kind=none; hold.overhang=200mm; hold.method=jaws-on-tenon",
+    "ROD; hold.tail.kind=none; hold.overhang=200mm; hold.method=four-jaw-independent",
 ]
 
 

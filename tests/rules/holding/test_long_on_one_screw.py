@@ -15,6 +15,7 @@ QUIET = [
     "KNOB; hold.method=screw-chuck; cut.operation=hollowing; work.state=round; work.length=50mm",
     "KNOB; work.length=100mm; cut.operation=hollowing; work.state=round; hold.method=jaws-on-tenon",
     "KNOB; hold.method=screw-chuck; work.length=100mm; work.state=round; cut.operation=finishing",
+    "KNOB; hold.method=screw-chuck; cut.operation=hollowing; work.state=round; work.diameter=50mm; work.length=50mm",
 ]
 
 

@@ -13,6 +13,8 @@ QUIET = [
     "BOWL; hold.method=jaws-in-recess; work.state=round; cut.operation=hollowing; work.length=125mm",
     "BOWL; work.state=round; cut.operation=hollowing; work.length=150mm; hold.method=jaws-on-tenon",
     "BOWL; hold.method=jaws-in-recess; work.state=round; work.length=150mm; cut.operation=finishing",
+    "BOWL; hold.method=jaws-in-recess; work.state=round; cut.operation=hollowing; work.diameter=200mm; "
+    "work.length=100mm",
 ]
 
 

@@ -12,6 +12,7 @@ QUIET = [
     "SPINDLE; hold.method=toothed-ring-drive",
     "SPINDLE; work.diameter=6in; hold.method=jaws-on-tenon",
     "SPINDLE; hold.method=toothed-ring-drive; work.diameter=5.5in",
+    "ROD; work.diameter=100mm; hold.method=toothed-ring-drive",
 ]
 
 

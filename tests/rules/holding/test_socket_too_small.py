@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE; hold.method=square-socket-drive; work.diameter=2in",
     "SPINDLE; hold.method=square-socket-drive",
     "SPINDLE; work.diameter=4in; hold.method=jaws-on-tenon",
+    "ROD; work.diameter=55mm; hold.method=square-socket-drive",
 ]
 
 

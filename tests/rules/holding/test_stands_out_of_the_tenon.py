@@ -10,6 +10,7 @@ FIRES = [
     "HOLLOWING; hold.tenon.diameter=64mm; work.length=160mm",
     "HOLLOWING; hold.tenon.diameter=64mm; work.length=220mm",
     "HOLLOWING; hold.tenon.diameter=64mm; work.length=170mm; hold.method=long-jaws",
+    "HOLLOWING; hold.tenon.diameter=60mm; work.length=240mm",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=75mm",

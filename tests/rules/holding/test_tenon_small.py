@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "tenon-small"
 FIRES = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm",
+    "BOWL; hold.method=jaws-on-tenon; work.diameter=300mm; hold.tenon.diameter=60mm",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=90mm",

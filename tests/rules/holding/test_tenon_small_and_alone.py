@@ -8,6 +8,8 @@ RULE = "tenon-small-and-alone"
 HOLLOWED = "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm; cut.operation=hollowing; work.state=round"
 FIRES = [
     HOLLOWED,
+    "BOWL; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.diameter=250mm; "
+    "hold.tenon.diameter=50mm",
 ]
 QUIET = [
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=55mm",
@@ -15,6 +17,8 @@ QUIET = [
     f"{HOLLOWED}; work.diameter=8.5in",
     "BOWL; hold.tenon.diameter=55mm; cut.operation=hollowing; work.state=round; hold.method=collet",
     f"{HOLLOWED}; work.grain=along",
+    "BOWL; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.diameter=240mm; "
+    "hold.tenon.diameter=60mm",
 ]
 
 

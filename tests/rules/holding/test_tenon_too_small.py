@@ -14,6 +14,7 @@ QUIET = [
     "BOWL; hold.tenon.diameter=45mm; hold.method=cup-drive",
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=45mm; work.grain=along",
     "BOWL; hold.method=jaws-on-tenon; hold.tenon.diameter=45mm; work.diameter=8.5in",
+    "BOWL; hold.method=jaws-on-tenon; work.diameter=250mm; hold.tenon.diameter=50mm",
 ]
 
 

@@ -15,6 +15,7 @@ QUIET = [
     "SPINDLE; work.diameter=1.5in; hold.method=jaws-on-tenon",
     "SPINDLE; hold.method=two-spur-drive; work.diameter=2.4in",
     "SPINDLE; hold.method=two-spur-drive; work.diameter=1.5in; work.grain=across",
+    "ROD; work.diameter=40mm; hold.method=two-spur-drive",
 ]
 
 

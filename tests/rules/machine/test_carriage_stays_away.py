@@ -8,6 +8,7 @@ RULE = "carriage-stays-away"
 FIRES = [
     "METALBOWL; machine.swing_over_carriage=6in; work.state=round",
     "METALBOWL; work.state=round; machine.swing_over_carriage=8in",
+    "METALBOWL; work.state=finished; machine.swing_over_carriage=8in",
 ]
 QUIET = [
     "METALBOWL",

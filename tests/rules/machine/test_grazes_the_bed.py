@@ -13,6 +13,7 @@ QUIET = [
     "BOWL",
     "BOWL; machine.swing=12in",
     "BOWL; machine.swing=9in",
+    "BOWL; machine.swing=20in; work.diameter=19in",
 ]
 
 

@@ -14,6 +14,7 @@ QUIET = [
     "BOWL; machine.max_rpm=900",
     "SPINDLE",
     "BOWL; machine.max_rpm=1300",
+    "BOWL; machine.max_rpm=1350",
 ]
 
 

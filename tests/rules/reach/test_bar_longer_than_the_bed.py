@@ -8,12 +8,14 @@ RULE = "bar-longer-than-the-bed"
 FIRES = [
     "ROD; work.length=900mm; machine.spindle_bore=40mm; machine.between_centers=500mm",
     "ROD; work.length=900mm; machine.between_centers=500mm; machine.spindle_bore=25mm",
+    "ROD; work.length=550mm; machine.between_centers=500mm; machine.spindle_bore=40mm",
 ]
 QUIET = [
     "SPINDLE",
     "ROD",
     "SPINDLE; machine.spindle_bore=80mm",
     "ROD; work.length=900mm; machine.between_centers=500mm; machine.spindle_bore=24mm",
+    "ROD; work.length=500mm; machine.between_centers=500mm; machine.spindle_bore=40mm",
 ]
 
 

@@ -12,6 +12,8 @@ FIRES = [
 QUIET = [
     "SPINDLE",
     "BOWL",
+    "BOWL; work.condition=[burl]; work.state=round",
+    "BOWL; work.condition=[burl]; work.grain=along",
 ]
 
 

@@ -14,6 +14,7 @@ QUIET = [
     "BOWL",
     "BOWL; work.mass=8kg; work.grain=along",
     "BOWL; work.mass=8kg; work.state=round",
+    "BOWL; work.mass=5kg",
 ]
 
 

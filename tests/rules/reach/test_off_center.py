@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "BOWL; work.offset=25mm",
+    "BOWL; work.diameter=10in; work.offset=25.4mm",
 ]
 
 

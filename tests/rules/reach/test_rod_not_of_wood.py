@@ -13,6 +13,7 @@ FIRES = [
     "PLASTIC; work.material=coconut shell",
     "PLASTIC; work.material=mystery",
     "PLASTIC; work.length=14mm",
+    "PLASTIC; work.diameter=100mm; work.length=30mm",
 ]
 QUIET = [
     "SPINDLE",

@@ -15,6 +15,10 @@ QUIET = [
     "BOWL",
     "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.length=8in",
     f"{TALL}; hold.steady.position=200mm",
+    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.diameter=2in; "
+    "work.grain=diagonal",
+    "SPINDLE; hold.method=jaws-on-tenon; cut.operation=hollowing; work.state=round; work.form=round; "
+    "work.diameter=60mm; work.length=240mm",
 ]
 
 

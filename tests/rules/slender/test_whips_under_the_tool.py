@@ -15,6 +15,9 @@ QUIET = [
     "SPINDLE; work.length=50in; hold.steady.position=25in",
     "SPINDLE; work.length=30in",
     "SPINDLE; work.length=50in; cut.tool=carriage",
+    "SPINDLE; work.length=50in; work.grain=across",
+    "SPINDLE; work.length=50in; work.diameter=2in; hold.steady.position=25in",
+    "NARROW; work.diameter=40mm",
 ]
 
 

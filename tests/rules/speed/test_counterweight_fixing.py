@@ -15,6 +15,8 @@ QUIET = [
     "BOWL; work.offset=12mm; work.diameter=4.5in",
     "BOWL; work.offset=12mm; work.state=round",
     "SPINDLE; work.radii=[40mm, 38mm, 36mm, 38mm, 40mm, 41mm]; work.radii_far_end=[36mm, 37mm, 40mm, 41mm, 40mm, 37mm]",
+    "SPINDLE; work.radii=[40mm, 38mm, 36mm, 38mm, 40mm, 41mm]; "
+    "work.radii_far_end=[40mm, 39mm, 38mm, 39mm, 40mm, 39mm]; work.length=12in",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "no-speed-at-all"
 FIRES = [
     "BOWL; work.offset=100mm; machine.mass=20kg; work.mass=30kg",
+    "BOWL; machine.mass=20kg; work.mass=30kg; work.offset=80mm",
 ]
 QUIET = [
     "SPINDLE",

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "dead-center-heats"
 FIRES = [
     "SPINDLE; hold.method=spur-drive; hold.tail.kind=dead-cup",
+    "SPINDLE; work.material=ponderosa pine; hold.tail.kind=dead-point; work.diameter=1in",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",

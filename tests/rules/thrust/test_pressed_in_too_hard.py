@@ -7,12 +7,16 @@ from tests.rules.bench import fired
 RULE = "pressed-in-too-hard"
 FIRES = [
     "SPINDLE",
+    "SPINDLE; work.material=ponderosa pine; work.form=round; work.state=round; hold.tail.kind=live-cup; "
+    "hold.drive.teeth=6; hold.drive.outer_diameter=10mm; hold.drive.inner_diameter=6mm; work.diameter=2in",
 ]
 QUIET = [
     "SPINDLE; hold.drive.seated_depth=4mm",
     "SPINDLE; hold.method=cup-drive",
     "SPINDLE; hold.method=jaws-on-tenon",
     "BOWL; work.condition=[live-edge]",
+    "SPINDLE; work.material=ponderosa pine; work.form=round; work.state=round; hold.tail.kind=live-cup; "
+    "hold.drive.teeth=4; hold.drive.outer_diameter=20mm; hold.drive.inner_diameter=6mm; work.diameter=2in",
 ]
 
 

@@ -16,6 +16,8 @@ QUIET = [
     "THIN; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
     "SPINDLE; machine.handwheel_lead=4mm",
     "SPINDLE; machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm; work.diameter=1in",
+    "SPINDLE; work.material=basswood; work.diameter=60mm; cut.force=60N; hold.method=spur-drive; "
+    "machine.handwheel_lead=4mm; machine.handwheel_diameter=120mm",
 ]
 
 

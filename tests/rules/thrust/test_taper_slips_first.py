@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE",
     "BOWL",
     "SPINDLE; machine.spindle_taper=4; hold.drive.taper_seated=yes",
+    "SPINDLE; hold.method=spur-drive; machine.spindle_taper=4; work.diameter=2in",
 ]
 
 

@@ -13,6 +13,7 @@ QUIET = [
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2Nm",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=10Nm",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=3Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=5.5Nm",
 ]
 
 

@@ -12,6 +12,7 @@ FIRES = [
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=3Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=2.5Nm",
 ]
 
 

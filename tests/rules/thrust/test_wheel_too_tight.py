@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "wheel-too-tight"
 FIRES = [
     "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=10Nm",
+    "SPINDLE; machine.handwheel_lead=4mm; hold.handwheel_torque=6Nm",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
