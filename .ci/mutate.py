@@ -80,7 +80,7 @@ PARTS = {
     ),
     "engine": Part(
         {"engine": ("advisor/engine.py",), "rule book": ("advisor/rulebook/*.py",)},
-        ("tests/engine", "tests/test_engine.py", "tests/test_rulebook.py"),
+        ("tests/engine", "tests/test_engine.py", "tests/test_rulebook.py", "tests/test_kept.py"),
     ),
     "advice": Part(
         {"advice": ("advisor/advice/*.py",)},

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from advisor.kept import kept
+from advisor.rulebook import Book, kept_book, load_book
 
 
 @pytest.fixture(autouse=True)
@@ -144,3 +145,31 @@ def test_a_changed_rule_is_seen_by_the_next_process(tmp_path: Path) -> None:
     assert list((shelf / "__pycache__").glob("book*.kept"))
     rule.write_text(text.format("Wind it up again."))
     assert says() == "['Wind it up again.']"
+
+
+def test_the_kept_book_is_the_book_without_its_pages() -> None:
+    def told(book: Book) -> list[tuple[object, ...]]:
+        return [(rule.name, rule.topic, rule.when, rule.effect, rule.says, rule.do, rule.opens) for rule in book]
+
+    kept_copy = kept_book()
+    assert told(kept_copy) == told(load_book())
+    assert not any(rule.doc for rule in kept_copy)
+    assert all(rule.doc for rule in load_book())
+
+
+def test_a_kept_book_stands_beside_its_rules_and_is_read_only_once(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shelf = tmp_path / "other_shelf"
+    (shelf / "thrust").mkdir(parents=True)
+    for folder in (shelf, shelf / "thrust"):
+        (folder / "__init__.py").touch()
+    text = "from advisor.rulebook import Effect, Rule, fact\nrule = Rule(fact('thrust'), Effect.NOTE, says={!r})\n"
+    (shelf / "thrust" / "slack.py").write_text(text.format("Wind it up."))
+    monkeypatch.syspath_prepend(tmp_path)
+    assert [rule.says for rule in kept_book("other_shelf")] == ["Wind it up."]
+    (copy,) = (shelf / "__pycache__").glob("book.*.kept")
+    copy.write_bytes(copy.read_bytes().replace(b"Wind it up.", b"Let it be!!"))
+    assert [rule.says for rule in kept_book("other_shelf")] == ["Let it be!!"]
+    (shelf / "thrust" / "slack.py").write_text(text.format("Wind it up again."))
+    assert [rule.says for rule in kept_book("other_shelf")] == ["Wind it up again."]
