@@ -86,6 +86,6 @@ def tree(text: str, name: str, spot: Place | None = None) -> Node:
     except yaml.MarkedYAMLError as found:
         why = found.problem or found.context or "cannot be read"
         raise fault(place(found.problem_mark or found.context_mark), f"is not YAML: {why}", PLAIN_FILE) from None
-    except (yaml.YAMLError, ValueError):
+    except (yaml.YAMLError, ValueError, OverflowError):  # "\U90110000" is no sign at all
         raise fault(place(None), "is not YAML: it holds characters that no text has", PLAIN_FILE) from None
     return builder.root if builder.root is not None else Scalar(None, Place(name))

@@ -123,6 +123,7 @@ WRONG_YAML = [
     ("# nothing", None, None, "is no case; accepted: fields: title"),
     ("a: \x07", None, None, "is not YAML: it holds characters that no text has"),
     ('a: "\\U00110000"', None, None, "is not YAML"),
+    ('a: "\\U90110000"', None, None, "is not YAML: it holds characters that no text has"),
 ]
 WRONG_TOML = [
     ("title = 'a'\ntitle = 'b'", 2, 12, "is not TOML: Cannot overwrite a value"),

@@ -146,3 +146,8 @@ def test_thousands_of_wrong_words_are_refused_without_looking_for_what_each_was_
     assert len(found) == 2000
     assert found[0].nearest == "work.wall"
     assert {problem.nearest for problem in found[30:]} == {None}
+
+
+def test_a_sign_beyond_all_signs_in_a_word_is_refused() -> None:
+    found = only(word_problems(*THREE, r'work.parts=["\U90110000"]'))
+    assert found.message == "cannot be read: brackets open and close, commas between"
