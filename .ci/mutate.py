@@ -107,8 +107,7 @@ def main(words: Sequence[str]) -> int:
     files = [path for path in files_of(part) if str(path) in words[1:] or len(words) == 1]
     with tempfile.TemporaryDirectory() as folder:
         place = Path(os.environ.get("ADVISOR_MUTANTS") or folder)
-        names = some_changes(files) if len(words) > 1 else ()
-        tried(place, part, files, names)
+        names = tried(place, part, files, few=len(words) > 1)
         found = list(outcomes(files, names))
         os.chdir(ROOT)
     return judged(part, found, bool(names))
@@ -172,14 +171,14 @@ def sentences_left_alone() -> None:
 
 
 def some_changes(files: Iterable[Path]) -> tuple[str, ...]:
-    """Names of CHANGES of the changes that mutmut would make in these files; ADVISOR_SEED chooses which."""
+    """Names of CHANGES of the changes mutmut would make in these files of the copy; ADVISOR_SEED chooses which."""
     from mutmut.mutation.file_mutation import mutate_file_contents
     from mutmut.utils.format_utils import get_mutant_name
 
     names = [
         get_mutant_name(path, name)
         for path in files
-        for name in mutate_file_contents(str(path), undecorated((ROOT / path).read_text(encoding="utf-8"))).mutant_names
+        for name in mutate_file_contents(str(path), path.read_text(encoding="utf-8")).mutant_names
     ]
     return tuple(random.Random(int(os.environ.get("ADVISOR_SEED", "1"))).sample(names, min(CHANGES, len(names))))
 
@@ -316,7 +315,8 @@ def laid_out(place: Path, part: Part, files: Iterable[Path]) -> None:
         file.write(settings(part, files))
 
 
-def tried(place: Path, part: Part, files: list[Path], names: tuple[str, ...] = ()) -> None:
+def tried(place: Path, part: Part, files: list[Path], few: bool) -> tuple[str, ...]:
+    """Try all changes, or a few; their names, nothing for all."""
     laid_out(place, part, files)
     os.chdir(place)
     sys.dont_write_bytecode = True  # nor does the program keep anything, so nothing hides a change
@@ -329,7 +329,9 @@ def tried(place: Path, part: Part, files: list[Path], names: tuple[str, ...] = (
         module.print_status = lambda *_, **__: None  # a wheel that turns ten times a second
     sentences_left_alone()
     isolation.PytestRunner = warm_runner()
+    names = some_changes(files) if few else ()
     mutmut._run(names, int(os.environ.get("ADVISOR_WORKERS", "2")))
+    return names
 
 
 # --- what came of it ------------------------------------------------------------------------------------------------
