@@ -64,7 +64,10 @@ class _Builder:
             )
         if isinstance(value, list):
             return Listing(place, [self.node(item, (*path, f"#{number}")) for number, item in enumerate(value)])
-        return Scalar(str(value).lower() if isinstance(value, bool) else str(value), place)
+        try:
+            return Scalar(str(value).lower() if isinstance(value, bool) else str(value), place)
+        except ValueError:  # a whole number of thousands of digits, written in another base than ten
+            raise fault(place, "is not TOML: it holds a value that cannot be read", PLAIN_FILE) from None
 
 
 def _place(text: str, name: str, match: re.Match[str] | None) -> Place:

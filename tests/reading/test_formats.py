@@ -129,6 +129,7 @@ WRONG_TOML = [
     ("title = 'a'\ntitle = 'b'", 2, 12, "is not TOML: Cannot overwrite a value"),
     ("[work]\n[work]", 2, 6, "is not TOML: Cannot declare ('work',) twice"),
     ("title = ", 1, 9, "is not TOML: Invalid value"),
+    ("[work]\nwall = 0x" + "F" * 5000, 2, 8, "is not TOML: it holds a value that cannot be read"),
     ("a = " + "[" * 3000, None, None, "goes too deep; accepted: at most 12 levels"),
     ("a = " + "[" * 14 + "]" * 14, 1, 5, "goes too deep; accepted: at most 12 levels"),
     ("a = " + "1" * 5000, None, None, "is not TOML"),
