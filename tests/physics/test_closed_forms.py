@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import functools
 import math
+from collections.abc import Callable
 
 import pytest
 from scipy.integrate import quad
 
+from advisor.figure import NoAnswer
 from advisor.physics import (
     burst,
     center,
@@ -143,3 +146,54 @@ def test_arc_of_a_pocket_is_where_the_cutter_has_been(rho: float, share: float, 
             assert len(cut) <= 1
         else:
             assert arc == pytest.approx((min(cut), max(cut)), abs=math.pi / 1000)
+
+
+TAPERS = [(50.0, 30.0), (350.0, 20.0), (350.0, 26.0), (650.0, 16.0)]
+
+
+def softness(weight: Callable[[float], float]) -> float:
+    """∫ weight(x)/d(x)⁴ dx over the tapers, x a share of the length."""
+
+    def piece(before: tuple[float, float], after: tuple[float, float]) -> float:
+        (start, first), (end, last) = ((before[0] - 50) / 600, before[1]), ((after[0] - 50) / 600, after[1])
+        found, _ = quad(lambda x: weight(x) / (first + (last - first) * (x - start) / (end - start)) ** 4, start, end)
+        return float(found)
+
+    return piece(*TAPERS[:2]) + piece(*TAPERS[2:])
+
+
+def test_even_bar_gives_as_much_as_two_tapers_at_their_worst_place() -> None:
+    """Moment of a push of one at a: x·(1 − a) up to it and a·(1 − x) beyond; an even bar gives 1/48 in the middle."""
+
+    def push(place: float) -> float:
+        return softness(lambda x: (min(x, place) * (1 - max(x, place))) ** 2)
+
+    worst = max(push(step / 60) for step in range(1, 60))
+    assert slender.even_diameter(TAPERS, "pinned-pinned") == pytest.approx((48 * worst) ** -0.25, rel=1e-3)
+
+
+def test_even_bar_loose_at_one_end_gives_as_much_as_two_tapers_held_at_the_thinner() -> None:
+    """Held where they are thin they give most: ∫ (1 − x)²/d⁴ or ∫ x²/d⁴, and 1/3 for an even bar."""
+    worst = max(softness(lambda x: x**2), softness(lambda x: (1 - x) ** 2))
+    assert slender.even_diameter(TAPERS, "free") == pytest.approx((3 * worst) ** -0.25, rel=1e-3)
+    backward = [(700 - at, diameter) for at, diameter in reversed(TAPERS)]
+    assert slender.even_diameter(backward, "free") == pytest.approx((3 * worst) ** -0.25, rel=1e-3)
+
+
+def test_taper_is_as_stubby_as_its_mean_diameter() -> None:
+    """30 to 10 mm is 20 in the mean: a length of five times that is just enough, half of it where one end is free."""
+    pinned = functools.partial(slender.profile_whirl_speed, modulus=12, density=700, ends="pinned-pinned")
+    free = functools.partial(slender.profile_whirl_speed, modulus=12, density=700, ends="free")
+    for speed, least in ((pinned, 100.0), (free, 50.0)):
+        assert speed(profile=[(0, 30), (least, 10)]) > 0
+        with pytest.raises(NoAnswer, match="too stubby"):
+            speed(profile=[(0, 30), (least - 0.1, 10)])
+
+
+def test_half_round_on_its_springs_decays_as_a_beam_on_a_foundation() -> None:
+    """λ⁴ = k·D/(4·E·I), k a pressure per millimeter, I of a half disc about its own center (π/8 − 8/(9·π))·r⁴."""
+    inertia = (math.pi / 8 - 8 / (9 * math.pi)) * 25**4
+    also = tail.split_capacity.figure(50, 7, 0.8, 12, 300).also
+    (_, stress_unit), (decay, decay_unit) = also["opening_stress"], also["decay"]
+    assert decay == pytest.approx((tail.split_foundation(0.8, 50) * 50 / (4 * 12000 * inertia)) ** 0.25, rel=2e-4)
+    assert (stress_unit, decay_unit) == ("MPa", "/mm")
