@@ -8,6 +8,7 @@ RULE = "flat-round-work"
 FIRES = [
     "PLATTER; work.state=round",
     "PLATTER; work.state=round; work.length=45mm",
+    "BOWL; work.state=round; work.diameter=300mm; work.length=50mm",
 ]
 QUIET = [
     "SPINDLE",

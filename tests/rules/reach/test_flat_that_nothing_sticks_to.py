@@ -8,6 +8,8 @@ RULE = "flat-that-nothing-sticks-to"
 FIRES = [
     "DISC; work.material=acetal",
     "DISC; work.material=acetal; work.length=24mm",
+    "DISC; work.material=wax",
+    "DISC; work.material=glass silicone",
 ]
 QUIET = [
     "SPINDLE",

@@ -13,6 +13,7 @@ FIRES = [
     "DISC; work.material=coconut shell",
     "DISC; work.material=mystery",
     "DISC; work.material=acrylic; work.length=24mm",
+    "DISC; work.material=soap",
 ]
 QUIET = [
     "SPINDLE",

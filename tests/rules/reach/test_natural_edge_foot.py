@@ -13,6 +13,7 @@ QUIET = [
     "BOWL",
     "BOWL; work.condition=[live-edge]",
     "BOWL; work.state=finished; work.condition=[live-edge]; work.grain=along",
+    "BOWL; work.state=finished; cut.operation=hollowing",
 ]
 
 

@@ -14,6 +14,7 @@ FIRES = [
     "PLASTIC; work.material=mystery",
     "PLASTIC; work.length=14mm",
     "PLASTIC; work.diameter=100mm; work.length=30mm",
+    "PLASTIC; work.material=soap",
 ]
 QUIET = [
     "SPINDLE",

@@ -13,6 +13,7 @@ QUIET = [
     "BOWL",
     "SPINDLE; hold.method=cup-drive",
     "NARROW; work.diameter=30mm",
+    "NARROW; work.diameter=20mm; hold.drive.outer_diameter=17mm",
 ]
 
 
