@@ -10,7 +10,21 @@ import pytest
 
 from advisor import engine as adapter
 from advisor.engine import BUILD_COMMAND, BadFact, Engine, EngineMissing, Fact, Fires, Ruling, UnreadFact
-from advisor.rulebook import Book, Effect, MissingWord, Rule, absent, below, fact, load_book, none_of
+from advisor.rulebook import (
+    Book,
+    Effect,
+    MissingWord,
+    Rule,
+    Value,
+    absent,
+    below,
+    fact,
+    load_book,
+    none_of,
+    one_of,
+    present,
+)
+from advisor.rulebook.conditions import LONGEST_WORD, Matcher
 
 
 def rule(name: str, topic: str = "thrust", **parts: Any) -> Rule:
@@ -135,3 +149,41 @@ def test_the_book_of_the_package_is_ready_to_fire() -> None:
     assert len(book) > 200
     rulings = engine.run([Fact(kind, {}) for kind in sorted(book.kinds)])
     assert {ruling.rule for ruling in rulings} <= set(book)
+
+
+TEXT, NUMBER = rule("z", when=fact("thrust", a="z")), rule("z", when=fact("thrust", a=below(-9)))
+MEANINGS: list[tuple[list[Rule], Value | Matcher, list[Value | None], list[Value | None]]] = [
+    ([TEXT], present, ["x"], [None, "unknown"]),
+    ([TEXT], absent, [None, "unknown"], ["x"]),
+    ([TEXT], none_of("x"), [None, "unknown", "y"], ["x"]),
+    ([TEXT], none_of("x", "unknown"), ["y"], [None, "unknown", "x"]),
+    ([TEXT], one_of("x", "y"), ["x", "y"], [None, "unknown", "w"]),
+    ([TEXT], one_of("x"), ["x"], [None, "unknown", "w"]),
+    ([NUMBER], present, [3, -3.5], [None]),
+    ([NUMBER], absent, [None], [3]),
+    ([NUMBER], none_of(3, 4), [5], [3, 4, None]),
+    ([NUMBER], one_of(3, 4), [3, 4], [5, None]),
+    ([], present, [3, "x"], [None, "unknown"]),
+    ([], absent, [None, "unknown"], [3, "x"]),
+]
+
+
+@pytest.mark.parametrize(("beside", "test", "fires", "quiet"), MEANINGS)
+def test_what_each_test_of_a_key_means(
+    beside: list[Rule], test: Value | Matcher, fires: list[Value | None], quiet: list[Value | None]
+) -> None:
+    engine = Engine(Book([*beside, rule("it", when=fact("thrust", a=test))]))
+
+    def fired(value: Value | None) -> bool:
+        rulings = engine.run([Fact("thrust", {} if value is None else {"a": value})])
+        return "it" in [ruling.rule.name for ruling in rulings]
+
+    assert [fired(value) for value in fires] == [True] * len(fires)
+    assert [fired(value) for value in quiet] == [False] * len(quiet)
+
+
+@pytest.mark.parametrize("word", ["é", "x" * LONGEST_WORD, "ø 12 mm", 'a "quoted" word', "back\\slash"])
+def test_words_reach_the_engine_as_they_are(word: str) -> None:
+    engine = Engine(Book([rule("it", when=fact("thrust", a=word))]))
+    assert len(engine.run([Fact("thrust", {"a": word})])) == 1
+    assert engine.run([Fact("thrust", {"a": word[:-1] or "-"})]) == []
