@@ -196,5 +196,7 @@ def test_hold_in_use_is_the_one_meant(name: str) -> None:
 
 
 def test_a_bar_that_folds_up_is_not_given_a_deflection() -> None:
-    texts = of("NARROW; work.diameter=8mm; work.length=1200mm")["checks"]
+    texts = of(
+        "NARROW; work.diameter=8mm; work.length=1200mm; hold.drive.inner_diameter=3mm; hold.drive.outer_diameter=7mm"
+    )["checks"]
     assert any("springs more than 20 mm" in text for text in texts)
