@@ -367,7 +367,8 @@ def differing(difference: str) -> Iterator[str]:
     """The old and the new lines of a difference."""
     lines = difference.splitlines()[2:]
     for sign in "-+":
-        yield " ".join(line[1:].strip() for line in lines if line.startswith(sign))
+        text = " ".join(line[1:].strip() for line in lines if line.startswith(sign))
+        yield text.replace("XX", "~")  # how mutmut changes a text
 
 
 def judged(part: Part, found: Sequence[Outcome], of_files: bool) -> int:
