@@ -23,6 +23,7 @@ from advisor.reckoning.thrust_need import (
 from advisor.situation import Situation
 
 HANDWHEEL_EFFICIENCY = Spread(0.15, 0.25, 0.35)  # memory
+BEYOND_N = 1e7  # numerics: no figure takes a thrust like it, no tailstock gives one
 PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in; memory
 MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %; memory
 
@@ -173,7 +174,7 @@ def thrust_window(situation: Situation, method: str, rpm: float) -> Thrust:
     chosen = light if light is not None else full
     press = _press(window, chosen, limits)
     lead = situation.case.machine.handwheel_lead
-    finite = math.isfinite(chosen.to_set)
+    finite = chosen.to_set < BEYOND_N
     too_deep = not full.depth_fits and full.to_set <= allowed.value
     return Thrust(
         method=method,

@@ -13,6 +13,7 @@ ANSWERED = [
     "SPINDLE; hold.slip_test.torque=20000 N-m; hold.slip_test.thrust=0.1 N",
     "SPINDLE; hold.slip_test.torque=0.01 N-m; hold.slip_test.thrust=200000 N",
     "SPINDLE; work.balance_test.weight=2000 kg; work.balance_test.radius=300mm",
+    "SPINDLE; hold.drive.outer_diameter=0.1mm; hold.drive.shank_taper=2; cut.force=20000 N",
     "SPINDLE; hold.drive.inner_diameter=70mm",
     "SPINDLE; hold.drive.inner_diameter=70mm; hold.drive.kind=cup",
     "SPINDLE; hold.drive.inner_diameter=70mm; hold.drive.kind=point",

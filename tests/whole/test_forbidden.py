@@ -71,7 +71,7 @@ PLANTS: dict[str, tuple[str, Change]] = {
         GO,
     ),
     "a strong sensitizer without a word of a mask": (
-        "work.material=yew",
+        "work.material=yew; -person.respirator",
         {"cautions": [], "reasons": [], "checks": [], "notes": []},
     ),
     "a go for asthma and a wood that sensitizes lungs": ("work.material=teak; person.asthma=yes", CARE),
