@@ -14,6 +14,7 @@ QUIET = [
     "BOWL",
     "SPINDLE; work.material=oleander",
     "SPINDLE; work.material=yew; person.reacted_before=[yew]",
+    "SPINDLE; work.material=rengas; person.reacted_before=[poisonwood]",
 ]
 
 

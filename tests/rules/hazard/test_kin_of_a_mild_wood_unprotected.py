@@ -12,6 +12,7 @@ FIRES = [
 QUIET = [
     "SPINDLE; work.material=incense cedar; person.extraction=no",
     "SPINDLE; work.material=incense cedar; person.reacted_before=[western red cedar]",
+    "SPINDLE; work.material=cocobolo; person.reacted_before=[rosewood]; person.extraction=no",
 ]
 
 

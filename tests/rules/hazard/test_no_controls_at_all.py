@@ -15,6 +15,7 @@ QUIET = [
     "SPINDLE; work.material=iroko",
     "SPINDLE; work.material=black walnut; person.extraction=no",
     "SPINDLE; work.material=iroko; person.respirator=none; person.reacted_before=[iroko]",
+    "SPINDLE; work.material=cocobolo; person.reacted_before=[rosewood]; person.extraction=no",
 ]
 
 

@@ -7,6 +7,7 @@ from tests.rules.bench import fired
 RULE = "reacted-to-a-strong-one"
 FIRES = [
     "SPINDLE; work.material=yew; person.reacted_before=[yew]",
+    "SPINDLE; work.material=rengas; person.reacted_before=[poisonwood]",
 ]
 QUIET = [
     "SPINDLE; work.material=yew",
