@@ -55,6 +55,7 @@ def exit_code(outcomes: Sequence[Outcome]) -> int:
 
 def answer_file(path: str, whole: bool) -> Outcome:
     """One file read and answered in this process; whatever goes wrong becomes words."""
+    from advisor.quantity import FigureInputError
     from advisor.reading import InputFault, read_case
 
     try:
@@ -67,6 +68,8 @@ def answer_file(path: str, whole: bool) -> Outcome:
         answer = answer_for(case, PARTS, changes=whole)
         text = json.dumps(answer, allow_nan=False) if whole else None
         return Outcome(path, row=_row(answer), answer=text)
+    except FigureInputError as wrong:  # a number that no formula takes
+        return Outcome(path, error=f"{path}: {wrong}", fault=INPUT)
     except Exception as wrong:  # one file must not stop the rest
         return Outcome(path, error=f"{path}: {type(wrong).__name__}: {wrong}; no advice was given", fault=PROGRAM)
 

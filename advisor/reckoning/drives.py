@@ -27,6 +27,7 @@ RING_INNER_SHARE = 0.85  # memory
 RING_LARGEST_MM = 32.0  # common practice, no source
 CUP_LARGEST_MM = 25.0  # common practice, no source
 RING_SHARE_OF_END = 0.6  # memory
+WIDEST_SHARE_OF_END = 0.9  # of a drive whose teeth begin where the person says; common practice, no source
 LEAST_MEASURED_GRIP = 1e-5  # numerics: no thrust would do
 MOST_MEASURED_GRIP = 10.0  # common practice, no source: above it the slip of a pen, or teeth that hold without thrust
 MOST_SPURS = 6  # common practice, no source: more teeth stand in a ring
@@ -107,13 +108,18 @@ def advised_outer(kind: str, side_grain: bool, diameter: float, end: float) -> f
 
 
 def _outer_round(given: GivenDrive | None, kind: str, situation: Situation) -> float:
-    """The outside diameter in mm that is advised, wider where the person's own teeth begin farther out."""
+    """The outside diameter in mm that is advised, wider where the person's own teeth begin farther out.
+
+    It stays within the end as long as the teeth do.
+    """
     body = situation.body
     advised = advised_outer(kind, situation.side_grain, body.diameter, body.end_diameter)
     inner = given.inner_diameter if given is not None else None
     if inner is None or inner < advised:
         return advised
-    return inner / INNER_SHARE[kind] if INNER_SHARE[kind] > 0 else inner + advised
+    wider = inner / INNER_SHARE[kind] if INNER_SHARE[kind] > 0 else inner + advised
+    widest = WIDEST_SHARE_OF_END * body.end_diameter
+    return min(wider, widest) if inner < widest else wider
 
 
 def kind_by_teeth(teeth: int) -> str:

@@ -109,12 +109,16 @@ TASKS: dict[str, Callable[[Mapping[str, Any]], dict[str, Any]]] = {
 
 def do(task: Mapping[str, Any]) -> dict[str, Any]:
     """One task done: its result, `problems` with the input, or `fault` of the program; never an exception."""
+    from advisor.quantity import FigureInputError
     from advisor.reading import InputFault
+    from advisor.reading.problems import Problem
 
     try:
         return TASKS[task["do"]](task)
     except InputFault as fault:
         return {"problems": [problem._asdict() for problem in fault.problems]}
+    except FigureInputError as fault:  # a number that no formula takes
+        return {"problems": [Problem(None, None, None, "", None, str(fault))._asdict()]}
     except Exception as fault:  # one bad question must not take the next one with it
         return {"fault": f"{type(fault).__name__}: {fault}"}
 

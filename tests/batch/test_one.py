@@ -9,6 +9,7 @@ import pytest
 
 from advisor.advice import whole
 from advisor.batch.one import INPUT, PROGRAM, Outcome, answer_file, case_files, exit_code
+from advisor.quantity import FigureInputError
 from advisor.reading import InputFault
 
 GOOD = "work: {material: sugar maple, diameter: 3 in, length: 12 in}\n"
@@ -76,6 +77,17 @@ def test_a_fault_of_the_program_becomes_words_too(tmp_path: Path, monkeypatch: p
     found = answer_file(str(path), whole=False)
     assert found.fault == PROGRAM
     assert found.error == f"{path}: RuntimeError: bent; no advice was given"
+
+
+def test_a_number_that_no_formula_takes_is_wrong_input(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def refusing(*_: object, **__: object) -> object:
+        raise FigureInputError("taper", 9.0, "a number from 0 to 7")
+
+    monkeypatch.setattr(whole, "answer_for", refusing)
+    path = tmp_path / "a.yaml"
+    path.write_text(GOOD, encoding="utf-8")
+    found = answer_file(str(path), whole=False)
+    assert (found.fault, found.error) == (INPUT, f"{path}: taper: 9.0 was given; accepted: a number from 0 to 7")
 
 
 def test_the_exit_code_tells_the_worst() -> None:

@@ -9,7 +9,9 @@ from typing import Any
 
 import pytest
 
+from advisor.advice import whole
 from advisor.advice.whole import answer_for
+from advisor.quantity import FigureInputError
 from advisor.reading import read_case, read_text
 from advisor.web import app, pages, worker
 from tests.web.asking import Asking
@@ -361,6 +363,18 @@ def test_a_fault_in_a_worker_is_a_sentence(client: Asking) -> None:
     assert got.status_code == 422
     told = worker.do({"do": "answer", "parts": ["speed"]})
     assert told == {"fault": "KeyError: 'words'"}
+
+
+def test_a_number_that_no_formula_takes_is_a_problem_of_the_input(monkeypatch: pytest.MonkeyPatch) -> None:
+    def refusing(*_: object, **__: object) -> object:
+        raise FigureInputError("taper", 9.0, "a number from 0 to 7")
+
+    monkeypatch.setattr(whole, "answer_for", refusing)
+    told = worker.do({"do": "answer", "words": ["work.material=ash", "work.diameter=3in", "work.length=9in"]})
+    assert [problem["message"] for problem in told["problems"]] == [
+        "taper: 9.0 was given; accepted: a number from 0 to 7"
+    ]
+    assert pages.by_field(told["problems"]) == {"": ["Taper: 9.0 was given; accepted: a number from 0 to 7."]}
 
 
 def test_numbers_are_printed_as_a_person_writes_them() -> None:
