@@ -18,11 +18,15 @@ asks `scale` how often it is to run now; it draws its random numbers from `rando
 from __future__ import annotations
 
 import os
+import signal
 
 from hypothesis import HealthCheck, settings
 
 for threads in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS"):  # on small matrices they only wait for each other
     os.environ.setdefault(threads, "1")
+
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:  # a background job's, and then that of all that it starts
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 SCALE = float(os.environ.get("ADVISOR_SCALE", "0.1"))
 SEED = int(os.environ.get("ADVISOR_SEED", "1"))

@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import random
 import re
-import signal
 import statistics
 import sys
 from pathlib import Path
@@ -27,17 +26,12 @@ HEADS = {" ".join(question.text.split()): question for question in questions()}
 MOST_IN_THE_MEDIAN = 12
 
 
-def interruptible() -> None:
-    """A shell's background job ignores Ctrl-C, and so would all that it starts."""
-    signal.signal(signal.SIGINT, signal.SIG_DFL)
-
-
 def start(folder: Path, *words: str) -> Any:
     """The process at a wide terminal, so that every field stands on its own line."""
     environment = {**os.environ, "TERM": "dumb", "PYTHONPATH": str(ROOT), "XDG_STATE_HOME": str(folder / "state")}
     return pexpect.spawn(
         sys.executable, ["-m", "advisor.cli", "ask", "--plain", *words], cwd=str(folder), env=environment,
-        encoding="utf-8", timeout=120, dimensions=(60, 250), echo=False, preexec_fn=interruptible,
+        encoding="utf-8", timeout=120, dimensions=(60, 250), echo=False,
     )  # fmt: skip
 
 
