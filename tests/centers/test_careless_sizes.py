@@ -36,7 +36,7 @@ def anything(seed: int) -> dict[str, str]:
 
 def test_careless_sizes_are_answered_or_refused_and_nothing_else(tmp_path: Path) -> None:
     answered = 0
-    for seed in range(50):
+    for seed in range(25):
         try:
             answer = center_answer(anything(seed))
         except CenterInputError:

@@ -106,6 +106,7 @@ def test_a_file_that_cannot_be_written_is_told_plainly(
     assert os.listdir(folder) == []
 
 
+@pytest.mark.slow
 def test_line_ends_and_mark_of_another_system_change_nothing(tmp_path: Path) -> None:
     text = Path(CASE).read_text(encoding="utf-8")
     case = tmp_path / "case.yaml"
@@ -136,6 +137,7 @@ def test_a_place_that_takes_no_file_is_enough(tmp_path: Path) -> None:
     assert sorted(tmp_path.rglob("*")) == before
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("words", [f"sheet {CASE} -o x.pdf", f"plan {ROOT}/cases/green-ash-bowl-plan.yaml"])
 def test_no_network_is_needed(tmp_path: Path, words: str) -> None:
     (tmp_path / "sitecustomize.py").write_text(REFUSE_NETWORK)
