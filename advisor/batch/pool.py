@@ -21,7 +21,8 @@ PATIENCE_S = 2.0  # for a process to end by itself
 
 
 def _work(pipe: Connection, whole: bool) -> None:
-    """The life of a worker: a file in, its outcome out, until the pipe closes."""
+    """The life of a worker: a file in, its outcome out, until the pipe closes; Ctrl-C is for the parent to hear."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
     while True:
         try:
             path = pipe.recv()
