@@ -21,13 +21,12 @@ PATIENCE_S = 2.0  # for a process to end by itself
 
 
 def _work(pipe: Connection, whole: bool) -> None:
-    """The life of a worker: a file in, its outcome out, until the pipe closes; Ctrl-C is for the parent to hear."""
-    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    """The life of a worker: a file in, its outcome out, until the pipe closes."""
     while True:
         try:
             path = pipe.recv()
             pipe.send(answer_file(path, whole))
-        except (EOFError, OSError):
+        except (EOFError, OSError, KeyboardInterrupt):
             return
 
 
