@@ -280,7 +280,7 @@ class _AtOnce:
 
     @pytest.hookimpl(tryfirst=True)
     def pytest_runtest_makereport(self, item: pytest.Item, call: pytest.CallInfo[None]) -> None:
-        if call.excinfo is not None and not call.excinfo.errisinstance(pytest.skip.Exception):
+        if call.excinfo is not None and not call.excinfo.errisinstance(pytest.skip.Exception):  # a skip fails nothing
             self.diary.parent.mkdir(exist_ok=True)
             with self.diary.open("a", encoding="utf-8") as file:
                 file.write(f"{item.nodeid}\n")

@@ -11,12 +11,13 @@ asks `scale` how often it is to run now; it draws its random numbers from `rando
     @given(...)
 
 `ADVISOR_SCALE` is 1 in `.ci/long` and 0.1 in `.ci/run`; a slow test started by hand does a tenth as well.
-`ADVISOR_SEED` repeats a run. Hypothesis follows: 25 fixed examples a test in the quick suite, random ones from
+`ADVISOR_SEED` repeats a run. Hypothesis follows: 12 fixed examples a test in the quick suite, random ones from
 `--hypothesis-seed` where a scale is set.
 """
 
 from __future__ import annotations
 
+import gc
 import os
 import signal
 
@@ -38,11 +39,16 @@ def scale(count: int) -> int:
 
 
 busy = [HealthCheck.too_slow]  # a machine shared with other work is slow at times
-settings.register_profile("quick", max_examples=25, deadline=None, derandomize=True, suppress_health_check=busy)
+settings.register_profile("quick", max_examples=12, deadline=None, derandomize=True, suppress_health_check=busy)
 settings.register_profile(
     "scaled", max_examples=scale(1000), deadline=None, print_blob=True, suppress_health_check=busy
 )
 settings.load_profile("scaled" if "ADVISOR_SCALE" in os.environ else "quick")
+
+
+def pytest_collection_finish() -> None:
+    """Thousands of collected tests stay to the end: nothing is won by looking through them again and again."""
+    gc.freeze()
 
 
 def pytest_report_header() -> str:

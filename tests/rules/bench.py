@@ -3,7 +3,9 @@
 from functools import lru_cache
 
 from advisor.advice import advise
-from advisor.advice.advise import Advice
+from advisor.advice.advise import Advice, default_engine
+from advisor.advice.trial import Remembering
+from advisor.engine import Engine
 from advisor.reading import read_case
 from advisor.rulebook.rule import SILENT
 
@@ -215,10 +217,16 @@ def words_of(text: str) -> list[str]:
     return list(fields.values())
 
 
+@lru_cache(maxsize=1)
+def remembering(engine: Engine) -> Remembering:
+    """That engine, asked once about each fact: most situations share most of them."""
+    return Remembering(engine)
+
+
 @lru_cache(maxsize=512)
 def advice(text: str) -> Advice:
     """The advice on one situation."""
-    return advise(read_case(None, words_of(text)))
+    return advise(read_case(None, words_of(text)), remembering(default_engine()))
 
 
 def fired(text: str) -> frozenset[str]:

@@ -123,7 +123,7 @@ SMOOTH = {
     "dead center": ("SPINDLE; work.state=round; hold.tail.kind=dead-point; cut.force={}N", 20, 120),
     "crack": ("BOWL; work.condition=[crack]; work.crack.across={}mm", 2, 80),
 }
-FEW = settings(max_examples=4)
+FEW = settings(max_examples=2)
 
 
 @pytest.mark.parametrize("name", LAWS)
