@@ -57,7 +57,7 @@ ROUNDING = 1 + 1e-9
 
 def contradictions(get: Get) -> list[Contradiction]:
     """Every contradiction among the fields that `get` knows by dotted name (None for one it does not)."""
-    return [*_order(get), *_halves(get), *_radii(get), *_profile(get)]
+    return [*_order(get), *_halves(get), *_steps(get), *_radii(get), *_profile(get)]
 
 
 def _order(get: Get) -> Iterable[Contradiction]:
@@ -74,6 +74,19 @@ def _halves(get: Get) -> Iterable[Contradiction]:
     for part, whole in HALF_OF:
         if get(part) is not None and get(whole) is not None and get(part) > get(whole) / 2 * ROUNDING:
             yield Contradiction((part, whole), f"{part} is larger than half of {whole}")
+
+
+def _steps(get: Get) -> Iterable[Contradiction]:
+    """A step is a speed there is, so the range of the lathe holds it."""
+    steps, low, high = get("machine.speeds"), get("machine.min_rpm"), get("machine.max_rpm")
+    if steps and low is not None and min(steps) * ROUNDING < low:
+        yield Contradiction(
+            ("machine.speeds", "machine.min_rpm"), "the slowest of machine.speeds is below machine.min_rpm"
+        )
+    if steps and high is not None and max(steps) > high * ROUNDING:
+        yield Contradiction(
+            ("machine.speeds", "machine.max_rpm"), "the fastest of machine.speeds is above machine.max_rpm"
+        )
 
 
 def _radii(get: Get) -> Iterable[Contradiction]:

@@ -138,6 +138,8 @@ CONTRADICTIONS = [
     ("work.profile", [(0, 38), (70, 255)], {}, "work.profile is thicker than work.diameter"),
     ("work.profile", [(50, 38), (10, 38)], {}, "the positions of work.profile go back"),
     ("machine.min_rpm", 500, {"machine__max_rpm": 400}, "machine.min_rpm is larger than machine.max_rpm"),
+    ("machine.speeds", [32, 500], {"machine__min_rpm": 87}, "the slowest of machine.speeds is below machine.min_rpm"),
+    ("machine.speeds", [100, 500], {"machine__max_rpm": 400}, "the fastest of machine.speeds is above machine.max_rpm"),
     ("machine.swing_over_carriage", 300, {"machine__swing": 200}, "larger than machine.swing"),
     ("hold.drive.inner_diameter", 20, {"hold__drive__outer_diameter": 20}, "is not smaller than hold.drive.outer"),
     ("hold.drive.seated_depth", 6, {"hold__drive__tooth_height": 5}, "larger than hold.drive.tooth_height"),

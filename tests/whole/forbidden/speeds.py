@@ -125,8 +125,8 @@ def a_start_no_speed_of_the_lathe(case: Case, found: Answer) -> bool:
 @never
 def a_speed_below_the_slowest_of_the_lathe(case: Case, found: Answer) -> bool:
     """It cannot be set: the switch gives the slowest there is, which is faster."""
-    low = min([case.machine.min_rpm or 0.0, *(case.machine.speeds or ())])  # a step that is named can be set
-    return not refused(found) and found["speed"]["start_rpm"] * ROUNDING < low
+    low = case.machine.min_rpm
+    return not refused(found) and low is not None and found["speed"]["start_rpm"] * ROUNDING < low
 
 
 @never
