@@ -72,13 +72,23 @@ def stage_case(situation: Situation, job: Job, stage: Template, progress: Progre
     if stage.grips == "rim" and stage.makes:
         found = changed(found, "cut.diameter", _foot(progress, found))
     if stage.most_rpm is not None:
-        top = case.machine.max_rpm
-        found = changed(found, "machine.max_rpm", min(stage.most_rpm, top) if top is not None else stage.most_rpm)
+        found = _held_to(found, stage.most_rpm)
     if stage.tail:
         found = changed(changed(found, "hold.tail", None), "hold.tail.kind", "none")
     if progress.hollowed and found.work.mass is None:
         found = changed(found, "work.mass", settle(found).body.mass * hollow_share(found))
     return _seat(found, stage, progress)
+
+
+def _held_to(case: Case, rpm: float) -> Case:
+    """Belt or dial set to run no faster than this. Of the steps those stay that are slow enough, or the slowest."""
+    machine = case.machine
+    top = min(rpm, machine.max_rpm) if machine.max_rpm is not None else rpm
+    found = changed(case, "machine.max_rpm", top)
+    if machine.speeds:
+        steps = tuple(step for step in machine.speeds if step <= top) or (min(machine.speeds),)
+        found = changed(found, "machine.speeds", steps)
+    return found
 
 
 def hollow_share(case: Case) -> float:

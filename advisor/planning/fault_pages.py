@@ -9,7 +9,7 @@ PAGES = Table(
     "plan_faults.csv",
     (Text("fault"), Text("title"), Text("why"), Text("do"), Text("quiet"), Text("source")),
     ("fault",),
-    12,
+    13,
 )
 
 

@@ -168,6 +168,19 @@ def too_thin(situation: Situation, sizes: Mapping[str, float]) -> Fault | None:
     )
 
 
+def too_fast(stage_case: Case) -> Fault | None:
+    """The stage holds the lathe to a speed below its slowest."""
+    machine = stage_case.machine
+    slowest = max(machine.min_rpm or 0.0, min(machine.speeds or (0.0,)))
+    if machine.max_rpm is None or slowest <= machine.max_rpm * ROUNDING:
+        return None
+    return Fault(
+        "lathe-too-fast",
+        f"This stage is run at {machine.max_rpm:.0f} rpm or less and the lathe's lowest speed is {slowest:.0f} rpm.",
+        "A lower pulley, or another lathe.",
+    )
+
+
 def does_not_fit(stage_case: Case) -> Fault | None:
     """What the person gave cannot be true of the piece here, such as a finished size that is not in the blank."""
     found = contradictions(stage_case.at)

@@ -11,7 +11,7 @@ from advisor.engine import Fires
 from advisor.models.case import Case, Drive, Tenon
 from advisor.planning.choose import Choice, choose, in_kit
 from advisor.planning.derive import sizes, stage_case
-from advisor.planning.faults import Fault, does_not_fit, stock_left, too_thin
+from advisor.planning.faults import Fault, does_not_fit, stock_left, too_fast, too_thin
 from advisor.planning.jobs import JobUnclear, Template, grips, which_job
 from advisor.planning.progress import SEATED, begun
 from advisor.planning.stage import InHand, Plan, Stage, looked_back
@@ -65,7 +65,7 @@ class _Walk:
     def _on_the_lathe(self, template: Template) -> Stage:
         work = self.work
         base = stage_case(work.situation, work.job, template, work.progress)
-        fault = too_thin(work.situation, sizes(work.situation)) or does_not_fit(base)
+        fault = too_thin(work.situation, sizes(work.situation)) or too_fast(base) or does_not_fit(base)
         if fault is not None:
             return Stage(template, base, "", None, fault)
         choice = self._choice(template, base)

@@ -40,7 +40,10 @@ OPEN_TO_OTHERS = [
 ]
 THIN_ROD = "THIN; work.purpose=rod; hold.kit=[spur-drive]; cut.force=8N"
 SHORT_BOWL = "BOWL; work.length=36mm; hold.kit=[spur-drive, jaws-on-tenon, friction-block]"
+GREEN = "BOWL; work.moisture=green; work.finished_diameter=9in; hold.kit="
 STOPS = [
+    (f"{GREEN}; machine.min_rpm=410", "true the grip", "lathe-too-fast", "lowest speed is 410 rpm", "ask-first"),
+    (f"{GREEN}; machine.speeds=[410, 900]", "true the grip", "lathe-too-fast", "lower pulley", "ask-first"),
     ("BOWL; hold.kit=[faceplate-screws, jaws-on-tenon]", "clear the foot", "no-hold-to-hand", "friction block", BAD),
     (SHORT_BOWL, "hollow", "too-short", "any bowl asks 25 mm", BAD),
     (THIN_ROD, "finish", "no-safe-thrust", "no thrust", BAD),
