@@ -12,6 +12,7 @@ from advisor.center_facts import facts_of_centers
 from advisor.engine import Engine, Fact, Fires, Ruling
 from advisor.material_facts import facts_of_materials
 from advisor.models.case import Case
+from advisor.models.spoken import spoken
 from advisor.reckoning import holds
 from advisor.reckoning.slender import slender_bar
 from advisor.reckoning.speed import Speed, speed
@@ -107,8 +108,8 @@ def _facts(
         found += facts_of_centers(situation, thrust)
     best = judgement.holds[0]
     words = {
-        "method": used.method.replace("-", " "),
-        "best": best.method.replace("-", " "),
+        "method": spoken(used.method),
+        "best": spoken(best.method),
         "reason": next((r.text for r in used.rulings if r.rule.effect in AGAINST_A_HOLD), ""),
     }
     if would is not None:

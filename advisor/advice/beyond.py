@@ -15,6 +15,7 @@ from advisor.engine import Fires
 from advisor.models.case import METHODS
 from advisor.models.fields import changed
 from advisor.models.methods import method as method_record
+from advisor.models.spoken import spoken
 from advisor.reckoning.holds.margins import steady_possible
 from advisor.situation import Situation
 
@@ -114,10 +115,10 @@ def one_thing(situation: Situation, engine: Fires, judgement: Judgement) -> OneT
 
 def in_words(found: OneThing) -> str:
     """What to make or to get, and why this one."""
-    name = found.thing.replace("-", " ")
+    name = spoken(found.thing)
     if found.thing == STEADY:
-        held = found.hold.method.replace("-", " ")
-        return f"make a {name} ({found.how}): with it {held} does, and nothing need be bought"
+        held = spoken(found.hold.method)
+        return f"make a {name} ({found.how}): with it {held} will do, and nothing need be bought"
     needs = method_record(found.thing).needs
     if found.how:
         return f"{name}, made in the shop: {found.how} (it needs {needs}); nothing need be bought"
@@ -133,7 +134,7 @@ def nearest_change(situation: Situation, engine: Fires, judgement: Judgement) ->
     for hold in reached[:NEAREST]:
         for proposal in hold_proposals(situation, engine, hold):
             if proposal.verdict in ("suits", "with-care"):
-                return f"{hold.method.replace('-', ' ')} with {proposal.text}"
+                return f"{spoken(hold.method)} with {proposal.text}"
     return ""
 
 

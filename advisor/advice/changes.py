@@ -12,6 +12,7 @@ from advisor.center_facts import facts_of_centers
 from advisor.engine import Fires
 from advisor.models.case import Case
 from advisor.models.fields import changed
+from advisor.models.spoken import spoken
 from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR, moves, words_of
@@ -359,7 +360,7 @@ def hold_changes(advice: Advice, engine: Fires, method: str) -> list[str]:
     better = [f"{entry.text}: {entry.verdict}" for entry in found]
     one = advice.one_thing
     if one is not None:
-        name = one.thing.replace("-", " ")
-        held = "" if one.thing == one.hold.method else f" with {one.hold.method.replace('-', ' ')}"
+        name = spoken(one.thing)
+        held = "" if one.thing == one.hold.method else f" with {spoken(one.hold.method)}"
         better.append(f"{name}{held} instead: {one.hold.verdict}")
     return better

@@ -13,6 +13,7 @@ from advisor.ask.saved import Said, Saved
 from advisor.ask.typed import BACK, ENOUGH, RESTART, UNKNOWN, WHY, plain, values_of
 from advisor.models.case import Case
 from advisor.models.fields import Shape
+from advisor.models.spoken import spoken
 from advisor.reading.problems import InputFault
 from advisor.report.comparison import outcome_changes
 from advisor.report.numbers import rpm_down
@@ -108,7 +109,7 @@ class Dialogue:
             with _not_now():
                 now = self.interview.bench.outcome(case)
             speed = f"start at {rpm_down(now.start_rpm)} rpm" if now.start_rpm else "no speed"
-            self._tell(f"So far: {now.verdict.replace('-', ' ')}; {now.hold.replace('-', ' ')}; {speed}.")
+            self._tell(f"So far: {now.verdict.replace('-', ' ')}; {spoken(now.hold)}; {speed}.")
         return True
 
     def _keep(self) -> None:

@@ -10,7 +10,8 @@ from advisor.advice.judge import HOLD_VERDICT, NOT_LISTED, JudgedHold, judge
 from advisor.models.case import METHODS, Case
 from advisor.models.fields import changed
 from advisor.models.methods import method as method_record
-from advisor.planning.faults import Fault, hold_fault, words
+from advisor.models.spoken import spoken
+from advisor.planning.faults import Fault, hold_fault
 from advisor.planning.jobs import Template, grips
 from advisor.planning.progress import SEATED
 from advisor.planning.sizes_to_make import Sized, sized
@@ -57,7 +58,7 @@ def choose(work: InHand, template: Template, base: Case, names: Sequence[str], w
     instead = _instead(work, template, base, rejected, wanted)
     limited = not instead if wanted is not None else bool(work.situation.case.hold.kit)
     method, first = rejected[0]
-    text = f"Not with {words(method)}: {first.text}" if first.name == NO_SAFE_HOLD else first.text
+    text = f"Not this hold ({spoken(method)}). {first.text}" if first.name == NO_SAFE_HOLD else first.text
     do = f"{first.do} {instead}".strip() or _opened(work, situation, ranked[0])
     return Choice(None, Fault(first.name, text, do), tuple(ranked), tuple(rejected), limited)
 
@@ -91,7 +92,7 @@ def _against(work: InHand, template: Template, situation: Situation, hold: Judge
     if word == "empty":
         return Fault(
             "no-safe-thrust",
-            f"Between centers ({words(hold.method)}) no thrust both drives the work and leaves its ends whole.",
+            f"Between centers ({spoken(hold.method)}) no thrust both drives the work and leaves its ends whole.",
             "Grip one end instead, or see `advisor thrust` for what opens the window.",
         )
     return None
@@ -127,7 +128,7 @@ def _would_do(work: InHand, template: Template, base: Case, methods: Sequence[st
     situation = settle(base)
     for hold in _ranked(work, situation, template, methods):
         if _against(work, template, situation, hold) is None:
-            return f"What would do it: {words(hold.method)} (it needs {method_record(hold.method).needs})."
+            return f"What would do it: {spoken(hold.method)} (it needs {method_record(hold.method).needs})."
     return ""
 
 

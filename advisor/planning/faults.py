@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from advisor.models.case import Case
 from advisor.models.contradictions import ROUNDING, contradictions
+from advisor.models.spoken import spoken
 from advisor.planning.jobs import Job, Template, ends, grips
 from advisor.planning.progress import CUT, GONE, SEATED, Progress
 from advisor.situation import Situation
@@ -49,13 +50,13 @@ def turned_away(stage: Template, method: str, progress: Progress) -> Fault | Non
             by = progress.gone_by.get(end, "")
             return Fault(
                 "grip-turned-away",
-                f"{words(method).capitalize()} needs the {end}, which was turned away ({by}): nothing is left to grip.",
+                f"The {end} was turned away ({by}): nothing is left to grip for this hold ({spoken(method)}).",
                 "Glue a block on, or give the tenon or the recess if there still is one.",
             )
         if kind in SEATED and progress.ends[end] != CUT:
             return Fault(
                 "grip-not-cut",
-                f"{words(method).capitalize()} needs a {kind} at the {end}, and no stage before has cut one.",
+                f"This hold ({spoken(method)}) needs a {kind} at the {end}, and no stage before has cut one.",
                 "Cut it first, from a hold at the other end.",
             )
     return None
@@ -71,7 +72,7 @@ def cut_where_held(stage: Template, method: str) -> Fault | None:
     end = min(blocked)
     return Fault(
         "cut-where-held",
-        f"The {end} sits in the hold ({words(method)}) and a grip has to be cut on it.",
+        f"The {end} sits in the hold ({spoken(method)}) and a grip has to be cut on it.",
         "Hold it between centers or by the other end.",
     )
 
@@ -108,7 +109,7 @@ def too_short(
     piece = f"the finished {job.title}" if wanted is not None else f"any {job.title}"
     return Fault(
         "too-short",
-        f"The blank is {whole:.0f} mm long; the holds up to {words(method)} take {taken:.0f} mm of it, {left:.0f} mm "
+        f"The blank is {whole:.0f} mm long; the holds up to {spoken(method)} take {taken:.0f} mm of it, {left:.0f} mm "
         f"is left and {piece} asks {need:.0f} mm.",
         f"A blank of {taken + need:.0f} mm, or a hold that takes less (a recess, a glued block).",
     )
@@ -210,8 +211,3 @@ def removed_too_early(order: Sequence[tuple[Template, str]]) -> Iterable[tuple[i
                 )
                 yield late, fault
             needed -= set(before.makes)
-
-
-def words(method: str) -> str:
-    """A way of holding inside a sentence."""
-    return method.replace("-", " ")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from advisor.models.spoken import spoken
 from advisor.report.numbers import force, rpm_down
-from advisor.report.words import METHOD_WORDS
 
 NONE = "none"
 
@@ -15,8 +15,7 @@ def outcome_lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
     """The lines of an answer by name; those of the parts that it has."""
     found = {"verdict": answer["verdict"].replace("-", " ")}
     for hold in answer.get("holding", ())[:1]:
-        method = METHOD_WORDS.get(hold["method"], hold["method"].replace("-", " "))
-        found["held by"] = f"{method} ({hold['verdict'].replace('-', ' ')})"
+        found["held by"] = f"{spoken(hold['method'])} ({hold['verdict'].replace('-', ' ')})"
     if "speed" in answer:
         found |= _speed(answer["speed"])
     if "thrust" in answer:

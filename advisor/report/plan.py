@@ -6,9 +6,10 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
+from advisor.models.spoken import spoken
 from advisor.report.numbers import length
 from advisor.report.terminal import Line, doing, wrapped
-from advisor.report.words import HEADLINE, METHOD_WORDS
+from advisor.report.words import HEADLINE
 
 CHECKS_A_STAGE = 4
 PASSED_OVER = 4
@@ -107,8 +108,7 @@ def _stage(number: int, stage: Mapping[str, Any], units: str, said: set[str]) ->
 
 def _passed_over(stage: Mapping[str, Any]) -> Iterator[Line]:
     for entry in stage.get("passed_over", ())[:PASSED_OVER]:
-        title = METHOD_WORDS.get(entry["method"], entry["method"].replace("-", " "))
-        yield from wrapped(f"{title}: {entry['text']}", "           - ", "quiet", 13)
+        yield from wrapped(f"{spoken(entry['method'])}: {entry['text']}", "           - ", "quiet", 13)
 
 
 def _bullets(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line]:

@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
+from advisor.models.spoken import spoken
 from advisor.report.terminal import Line, wrapped
-from advisor.report.words import METHOD_WORDS
 from advisor.units import LENGTH, Rounding, System, show
 
 FIRST_WORDS = {
@@ -103,7 +103,7 @@ def hold_lines(hold: Mapping[str, Any], units: str) -> Iterator[Line]:
     part, system = hold["proportions"], System(units)
     if not part["sizes"] and not part["notes"]:
         return
-    name = METHOD_WORDS.get(hold["method"], hold["method"].replace("-", " "))
+    name = spoken(hold["method"])
     yield Line("")
     yield Line(f"Sizes: {name}", "title")
     if part.get("enough") is False:

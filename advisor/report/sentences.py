@@ -5,18 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+from advisor.models.spoken import spoken
 from advisor.report.numbers import angle, energy, force, length, rpm_down, wheel_torque
-from advisor.report.words import METHOD_WORDS, WINDOW_WORDS
+from advisor.report.words import WINDOW_WORDS
 
 
 def words_of(identifier: str) -> str:
     """An id as words."""
     return identifier.replace("-", " ")
-
-
-def method_words(method: str) -> str:
-    """A way of holding in the trade's words."""
-    return METHOD_WORDS.get(method, words_of(method))
 
 
 def tail_words(hold: Mapping[str, Any]) -> str:
@@ -26,7 +22,7 @@ def tail_words(hold: Mapping[str, Any]) -> str:
 
 def hold_words(hold: Mapping[str, Any]) -> str:
     """The way of holding with the tailstock's part."""
-    return f"{method_words(hold['method'])}, {tail_words(hold)}"
+    return f"{spoken(hold['method'])}, {tail_words(hold)}"
 
 
 def next_limit(speed: Mapping[str, Any]) -> str:

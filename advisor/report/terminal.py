@@ -5,6 +5,7 @@ import textwrap
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, NamedTuple
 
+from advisor.models.spoken import spoken
 from advisor.report import sentences as say
 from advisor.report.cut_lines import cut_lines
 from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down
@@ -141,7 +142,7 @@ def _holds(answer: Mapping[str, Any], rows: int) -> Iterator[Line]:
     for hold in holds[:rows]:
         margin = hold.get("typical_over_divisor")
         told = f", margin {margin:.1f} (1 is just enough)" if margin is not None else ", by practice"
-        yield Line(f"  {hold['rank']}. {hold['method'].replace('-', ' ')}: {hold['verdict'].replace('-', ' ')}{told}")
+        yield Line(f"  {hold['rank']}. {spoken(hold['method'])}: {hold['verdict'].replace('-', ' ')}{told}")
         grounds = [ground["text"] for ground in hold["grounds"]][:2]
         for text in grounds:
             yield from wrapped(text, "     - ", "quiet", 7)

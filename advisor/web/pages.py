@@ -12,9 +12,10 @@ from jinja2 import Environment, FunctionLoader
 
 from advisor.models.questions import End, step
 from advisor.models.questions import Question as Step
+from advisor.models.spoken import spoken
 from advisor.report import numbers
 from advisor.report.sentences import tool_text
-from advisor.report.words import HEADLINE, METHOD_WORDS, WINDOW_WORDS
+from advisor.report.words import HEADLINE, WINDOW_WORDS
 from advisor.web.asked import ASKS, Question
 from advisor.web.compared import Comparison
 from advisor.web.fields import Field, form_fields, matters
@@ -31,11 +32,6 @@ DOWNLOADS = (
     ("/answer.json", "Answer (JSON)"),
 )
 SHORTEST_BAR, WHOLE_BAR = 12.0, 100.0
-
-
-def plain(word: str) -> str:
-    """An id as words."""
-    return METHOD_WORDS.get(word, word.replace("-", " "))
 
 
 def bars(limits: Sequence[Mapping[str, Any]], key: str) -> list[tuple[Mapping[str, Any], float]]:
@@ -75,7 +71,7 @@ def _templates() -> Environment:
         "torque": numbers.torque,
         "size": numbers.length,
         "energy": numbers.energy,
-        "plain": plain,
+        "plain": spoken,
         "tool_text": tool_text,
         "figures": several_figures,
         "field_label": field_label,

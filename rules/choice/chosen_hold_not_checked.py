@@ -13,6 +13,6 @@ rule = Rule(
     when=fact("choice", chosen="yes", verdict="could-not-check"),
     effect=Effect.ASK_FIRST,
     says="The hold you chose ({method}) could not be checked: {reason}",
-    do="Give what is missing, or use {best}.",
+    do="Give what is missing, or change the hold: {best}.",
     opens=("hold.method",),
 )

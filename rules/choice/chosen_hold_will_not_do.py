@@ -14,7 +14,7 @@ rule = Rule(
         "choice", chosen="yes", verdict=one_of("refused", "not-advised"), best_verdict=one_of("suits", "with-care")
     ),
     effect=Effect.ASK_FIRST,
-    says="Not with {method}: {reason} Take {best} instead.",
-    do="Use {best}.",
+    says="Not this hold ({method}). {reason}",
+    do="Better here: {best}.",
     opens=("hold.method",),
 )

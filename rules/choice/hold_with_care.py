@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("choice", verdict="with-care"),
     effect=Effect.WITH_CARE,
-    says="The hold ({method}) does with care: tighten, tug by hand, light cuts, look again at every stop.",
+    says="The hold ({method}) will do with care: tighten, tug by hand, light cuts, look again at every stop.",
 )

@@ -74,7 +74,7 @@ def test_it_asks_says_why_goes_back_and_ends_when_told_enough(tmp_path: Path) ->
     assert "With work.condition through-crack: verdict do not mount instead of go with care" in script.text
     assert "work.diameter, work.length: 'work.diameter" not in script.text
     assert "cannot be left out" in script.text
-    assert "So far: do not mount; spur drive; no speed." in script.text
+    assert "So far: do not mount; four-spur drive; no speed." in script.text
     assert script.shown.count("") == 1 + 5  # the start and one before each question, the one gone back to twice
 
 

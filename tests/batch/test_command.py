@@ -93,7 +93,7 @@ def test_the_table_rounds_limits_down_and_needs_up(folder: Path, monkeypatch: py
     out = io.StringIO()
     assert run(folder, as_json=False, out=out, errors=io.StringIO()) == 0
     words = out.getvalue().splitlines()[1].split()
-    assert words == ["broken.json", "go", "spur", "drive", "810", "1300", "whirl", "500", "N", "(120", "lbf)"]
+    assert words == ["broken.json", "go", "four-spur", "drive", "810", "1300", "whirl", "500", "N", "(120", "lbf)"]
 
 
 def test_a_name_cannot_steer_the_terminal(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -20,7 +20,7 @@ def text_of(case: str, units: str = "metric") -> str:
 def test_verdict_first_then_one_reason_then_the_stages_in_order() -> None:
     lines = text_of("BOWL").splitlines()
     assert lines[0] == "GO, WITH CARE.  a title: bowl, 5 stages"
-    assert lines[1].startswith("  Stage 5: The hold (friction block) does with care")
+    assert lines[1].startswith("  Stage 5: The hold (friction block) will do with care")
     heads = [line for line in lines if re.match(r"\d+\. ", line)]
     assert [head.split("  ")[0] for head in heads] == [
         "1. Rough",

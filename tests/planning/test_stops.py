@@ -21,7 +21,7 @@ SHUT_AT_HOLLOW = {
     "too-short": (f"{SHALLOW}; hold.kit=[screw-chuck, jaws-on-tenon, friction-block]", "asks 40 mm"),
 }
 SHUT_AT_ONCE = {
-    "no-hold-to-hand": ("SPINDLE; hold.kit=[jaws-in-recess]", "spur drive"),
+    "no-hold-to-hand": ("SPINDLE; hold.kit=[jaws-in-recess]", "four-spur drive"),
     "screws-reach-the-piece": (
         "BOWL; work.length=40mm; work.floor=20mm; hold.kit=[faceplate-screws, jaws-on-tenon]",
         "holes would show",

@@ -177,7 +177,7 @@ def test_text_says_the_jaws_circle_is_not_the_tenons_size() -> None:
 
 def test_text_names_the_best_hold_as_well_when_the_chosen_one_will_not_do() -> None:
     found = printed("BOWL; hold.method=double-sided-tape", "metric")
-    assert "Sizes: double sided tape" in found
+    assert "Sizes: double-sided tape" in found
     assert "Sizes: faceplate and wood screws" in found or "Sizes: screw chuck" in found
     assert "No size of it is enough for this cut." in found
 

@@ -12,6 +12,7 @@ from advisor.drawing.setup import Setup
 from advisor.drawing.setup_view import setup_picture
 from advisor.drawing.svg import Picture
 from advisor.models.case import Case
+from advisor.models.spoken import spoken
 from advisor.report import sentences as say
 from advisor.report.cut_lines import cut_lines
 from advisor.report.numbers import energy, force, length, rpm_down
@@ -73,7 +74,7 @@ def _alternative(setup: Setup, units: str) -> str:
     blank = setup.blank
     system = System(units)
     size = f"{show(blank.length, LENGTH, system)} long, {show(blank.diameter, LENGTH, system)} swept diameter"
-    held = f", held by {say.method_words(setup.held.method)}" if setup.held is not None else ""
+    held = f", held by {spoken(setup.held.method)}" if setup.held is not None else ""
     tail = f", {say.words_of(setup.tail.kind)} in the tailstock" if setup.tail is not None else ""
     return f"Drawing to scale: {say.words_of(blank.form)} blank {size}{held}{tail}"
 
@@ -94,7 +95,7 @@ def _speeds(speed: Mapping[str, Any], verdict: str) -> tuple[Big, ...]:
 def _hold(hold: Mapping[str, Any]) -> Big:
     grounds = [ground["text"] for ground in hold["grounds"][:1]]
     note = f"{say.tail_words(hold)}; {say.words_of(hold['verdict'])}"
-    return Big("HOLD", say.method_words(hold["method"]), "", clean(". ".join([note, *grounds])))
+    return Big("HOLD", spoken(hold["method"]), "", clean(". ".join([note, *grounds])))
 
 
 def _thrust(thrust: Mapping[str, Any], units: str) -> Big:
