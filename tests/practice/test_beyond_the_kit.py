@@ -9,6 +9,7 @@ from advisor.advice.changes import hold_changes, hold_proposals
 from advisor.advice.judge import implied_method
 from advisor.data.tables import load
 from advisor.models.case import METHODS
+from advisor.models.spoken import spoken
 from advisor.situation import settle
 from tests.rules.bench import advice
 
@@ -42,10 +43,10 @@ def test_the_one_thing_to_make_or_get_is_named(situation: str, thing: str, metho
     assert one is not None
     assert (one.thing, one.hold.method, bool(one.how)) == (thing, method, made)
     remedy = next(entry.remedy for entry in found.rulings if entry.rule.name == "nothing-in-the-kit-holds-it")
-    assert thing.replace("-", " ") in remedy
+    assert spoken(thing) in remedy
     assert ("nothing need be bought" if made else "nothing made from what is there") in remedy
     words = hold_changes(found, default_engine(), found.used.method)
-    assert any(entry.startswith(thing.replace("-", " ")) and entry.endswith(one.hold.verdict) for entry in words)
+    assert any(entry.startswith(spoken(thing)) and entry.endswith(one.hold.verdict) for entry in words)
 
 
 @pytest.mark.parametrize(("situation", "thing"), [(entry[0], entry[1]) for entry in POOR_KITS])
