@@ -94,6 +94,6 @@ def unchecked_lines(answer: Mapping[str, Any]) -> Iterable[str]:
 
 
 GOVERNED = (
-    "Local codes and licensed practice govern where they say more. Not modelled: chatter, the dynamics of a catch, "
+    "Local codes and licensed practice govern where they say more. Not modeled: chatter, the dynamics of a catch, "
     "hidden shakes, steered grain."
 )

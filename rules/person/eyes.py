@@ -12,6 +12,6 @@ from advisor.rulebook import Effect, Rule, fact, none_of
 rule = Rule(
     when=fact("person", operation=none_of("none")),
     effect=Effect.CAUTION,
-    says="Spectacles under a face shield, always: the shield stops chips, not the blank.",
+    says="Safety glasses under a face shield, always: the shield stops chips, not the blank.",
     basis=("ansi-z87-1-2003", "common-practice"),
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, above, fact
 rule = Rule(
     when=fact("slender", tool="carriage", ratio=above(10.0), steady="no", grain="along"),
     effect=Effect.WITH_CARE,
-    says="It is {ratio} diameters long under a toolpost tool: a travelling or fixed steady.",
+    says="It is {ratio} diameters long under a toolpost tool: a traveling or fixed steady.",
 )

@@ -43,7 +43,7 @@ def test_each_stage_says_hold_speed_tool_and_what_to_leave() -> None:
 @pytest.mark.parametrize("job", JOBS)
 def test_no_caution_is_told_twice_and_no_stage_is_long(job: str) -> None:
     found = text_of(JOBS[job])
-    assert found.count("Spectacles under a face shield") == 1
+    assert found.count("Safety glasses under a face shield") == 1
     assert found.count("Two fingers on the wheel") <= 1
     blocks = re.split(r"\n(?=\d+\. )", found.split("\nCautions")[0])[1:]
     assert max(block.count("\n") for block in blocks) <= 26

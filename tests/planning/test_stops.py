@@ -98,4 +98,4 @@ def test_a_refusal_of_the_piece_itself_stands_before_the_hold_it_lacks() -> None
 
 def test_the_usual_cautions_are_given_even_when_nothing_can_be_turned() -> None:
     for text, *_ in STOPS:
-        assert any("Spectacles under a face shield" in entry["text"] for entry in answer_of(text)["cautions"]), text
+        assert any("Safety glasses under a face shield" in entry["text"] for entry in answer_of(text)["cautions"]), text
