@@ -103,4 +103,4 @@ def test_a_cross_reaction_reads_as_a_sentence() -> None:
 def test_effects_and_control_come_in_plain_words() -> None:
     (row,) = hazards.for_species("manchineel")
     assert row.control == "never"
-    assert "poisonous" in row.effect_words
+    assert "is poisonous" in row.effect_words
