@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact, none_of
 rule = Rule(
     when=fact("blank", wet="yes", moisture=none_of("frozen")),
     effect=Effect.CHECK,
-    says="Wet wood: tighten after the first minute and at every stop, and never leave it in the jaws overnight.",
+    says="Wet wood: tighten after the first minute and at every stop, and never leave it mounted overnight.",
 )

@@ -14,6 +14,6 @@ rule = Rule(
     effect=Effect.CHECK,
     says=(
         "Mark the center of both ends and pop the marks with an awl or punch, so that the points find them; "
-        "in hard wood drill for the point."
+        "in hard wood, and in anything that a punch would crack, drill for the point."
     ),
 )

@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("hold", method="jaws-in-recess", faulty="yes"),
     effect=Effect.REFUSE,
-    says="Opening jaws in cracked or soft wood: it exploded for others.",
+    says="Opening jaws in cracked or soft wood: pieces have flown apart that way.",
 )

@@ -13,7 +13,7 @@ rule = Rule(
     when=fact("machine", runaway=above(13500.0)),
     effect=Effect.CAUTION,
     says=(
-        "Dial or belt can run it to {top}: set the belt or the range so that it cannot pass {safe_top}, and "
-        "look at the setting before the switch."
+        "Dial or belt can run it to {top}: set the belt or the range so that it cannot pass {safe_top}, the most for "
+        "this size even when finished, and look at the setting before the switch."
     ),
 )
