@@ -10,7 +10,7 @@ from advisor.models.section import Section
 from advisor.reading.files import Format, text_of_bytes, text_of_file, text_of_stream
 from advisor.reading.fill import Filler
 from advisor.reading.nodes import Fields, Node, Scalar
-from advisor.reading.problems import InputFault, Place, Problem, fault
+from advisor.reading.problems import WORDS, InputFault, Place, Problem, fault
 from advisor.reading.words import EXAMPLE, lay_over
 from advisor.units import System
 
@@ -27,7 +27,7 @@ def read_case(path: str | None, words: Sequence[str] = (), stdin: TextIO | None 
             raise fault(
                 Place("no case"), "neither a file nor a field was named", f"a case file, or words such as {EXAMPLE}"
             )
-        return _case(Fields(Place("the words")), words)
+        return _case(Fields(WORDS), words)
     text, format_ = text_of_stream(stdin) if path == "-" else text_of_file(path)
     return _case(_root(text, format_, "standard input" if path == "-" else path), words)
 

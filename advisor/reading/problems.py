@@ -15,6 +15,10 @@ class Place(NamedTuple):
     column: int | None = None
 
 
+A_WORD = "the word"
+WORDS = Place(f"{A_WORD}s")
+
+
 class Problem(NamedTuple):
     """One thing wrong with a case."""
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from advisor.reading import InputFault, read_text
+from advisor.reading import InputFault, read_case, read_text
 from tests.reading.texts import GOOD_YAML, only, problems
 
 ONE = [
@@ -116,6 +116,16 @@ def test_what_is_missing_is_named_with_an_example() -> None:
         "is missing; write e.g. radius: 4 in",
         "is missing; write e.g. torque: 5 N-m",
         "is missing; write e.g. thrust: 600 N",
+    ]
+
+
+def test_what_is_missing_among_words_is_asked_for_as_a_word() -> None:
+    with pytest.raises(InputFault) as caught:
+        read_case(None, ["work.material=ash", "hold.slip_test.torque=5 N-m"])
+    assert str(caught.value).splitlines() == [
+        'the words: work.diameter: is missing; write e.g. "work.diameter=10 in"',
+        'the words: work.length: is missing; write e.g. "work.length=3 in"',
+        'the words: hold.slip_test.thrust: is missing; write e.g. "hold.slip_test.thrust=600 N"',
     ]
 
 
