@@ -81,7 +81,7 @@ def test_a_shell_that_does_not_break_at_the_sign_gets_the_whole_word(script: Pat
 
 
 def test_the_key_itself_completes(script: Path) -> None:
-    child = pexpect.spawn("bash", ["--norc", "-i"], encoding="utf-8", timeout=20, cwd=str(ROOT), dimensions=(24, 200))
+    child = pexpect.spawn("bash", ["--norc", "-i"], encoding="utf-8", timeout=60, cwd=str(ROOT), dimensions=(24, 200))
     child.sendline(f"PS1='ready> '; bind 'set bell-style none'; source '{script}'")
     child.expect("ready> ")
     child.send("advisor advise work.marks_a\t")
