@@ -71,10 +71,8 @@ def _carried(situation: Situation, row: Row) -> bool:
 
 
 def _way(situation: Situation, name: str) -> int:
-    """Made from what is there, bought, or bought with what carries it; a hold outside the table is bought."""
-    row = _rows().get(name)
-    if row is None:
-        return BUY
+    """Made from what is there, bought, or bought with what carries it."""
+    row = _rows()[name]
     carried = _carried(situation, row)
     if row.text("how") and carried:
         return MAKE

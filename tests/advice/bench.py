@@ -13,7 +13,7 @@ from advisor.advice import advise, default_engine
 from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold
 from advisor.engine import Fact, Ruling
-from advisor.models.case import Case
+from advisor.models.case import METHODS, Case
 from advisor.reading import read_case
 from advisor.reckoning.holds import HoldFigures, Margin
 from advisor.reckoning.limit import Limit
@@ -110,6 +110,36 @@ def judged(method: str = "spur-drive", verdict: str = "suits", place: int = 0, *
 def silence(field: str, value: str = "40 kg", why: str = "not given") -> Assumption:
     """One value that nobody said."""
     return Assumption(field, value, why)
+
+
+class Book:
+    """Rules by the method they speak on, and orders of reach."""
+
+    def __init__(self, spoken: dict[str, list[Ruling]], *reach: tuple[int, tuple[str, ...]]) -> None:
+        self.spoken = spoken
+        self.reach = reach
+
+    def run(self, facts: Sequence[Fact]) -> list[Ruling]:
+        """What is written, on the facts that were sent."""
+        found = []
+        for sent in facts:
+            if sent.kind == "reach":
+                for row, order in self.reach:
+                    when = fact("reach", form="disc")
+                    found.append(Ruling(Rule(when, Effect.REACH, order=order, row=row, name=f"row-{row}"), sent))
+            elif sent.kind == "hold":
+                spoken = self.spoken.get(str(sent.values["method"]), ())
+                found += [Ruling(entry.rule, sent) for entry in spoken]
+        return found
+
+
+class Allowing(Book):
+    """An engine that refuses every way of holding but some; of these the first named is reached for first."""
+
+    def __init__(self, *methods: str) -> None:
+        refused = [ruling(Effect.REFUSE, "Not here.")]
+        spoken = {method: refused for method in METHODS if method not in methods}
+        super().__init__(spoken, *([(1, methods)] if methods else []))
 
 
 class Recording:

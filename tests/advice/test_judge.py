@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import pytest
 
 from advisor.advice.judge import Judgement, candidates, implied_method, judge
-from advisor.engine import Fact, Ruling
+from advisor.engine import Ruling
 from advisor.models.case import METHODS
 from advisor.reckoning.speed import first_speed
-from advisor.rulebook import Effect, Rule, fact
-from tests.advice.bench import Deaf, Recording, judged, ruling, situation_of
+from advisor.rulebook import Effect
+from tests.advice.bench import Book, Deaf, Recording, judged, ruling, situation_of
 
 
 @pytest.mark.parametrize(
@@ -68,27 +66,6 @@ def test_a_hold_is_found_by_its_name() -> None:
         "spur-drive",
         "collet",
     ]
-
-
-class Book:
-    """Rules by the method they speak on, and orders of reach."""
-
-    def __init__(self, spoken: dict[str, list[Ruling]], *reach: tuple[int, tuple[str, ...]]) -> None:
-        self.spoken = spoken
-        self.reach = reach
-
-    def run(self, facts: Sequence[Fact]) -> list[Ruling]:
-        """What is written, on the facts that were sent."""
-        found = []
-        for sent in facts:
-            if sent.kind == "reach":
-                for row, order in self.reach:
-                    when = fact("reach", form="disc")
-                    found.append(Ruling(Rule(when, Effect.REACH, order=order, row=row, name=f"row-{row}"), sent))
-            elif sent.kind == "hold":
-                spoken = self.spoken.get(str(sent.values["method"]), ())
-                found += [Ruling(entry.rule, sent) for entry in spoken]
-        return found
 
 
 KIT = "SPINDLE; work.length=4in; hold.kit=[spur-drive, collet, vacuum, jaws-on-tenon]"
