@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from advisor.engine import Fact
-from advisor.facts import NEWTONS_PER_POUND, Value, family, flag, known, turns, two_figures
+from advisor.facts import Value, family, flag, known, turns
 from advisor.physics.tail import handwheel_torque
 from advisor.reckoning import ends
 from advisor.reckoning.center_fit import DriveFit, TailFit, drive_fit, tail_fit
@@ -13,12 +13,11 @@ from advisor.reckoning.holds.need import catch_need
 from advisor.reckoning.speed_limits import HEAT_CAP_PLASTIC_W, HEAT_CAP_WOOD_W
 from advisor.reckoning.thrust import HANDWHEEL_EFFICIENCY, Thrust
 from advisor.situation import Situation
+from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
 
 LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticing
 CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 BORED = frozenset({"tube", "ring"})
-MM_PER_INCH = 25.4
-NM_PER_INCH_POUND = 0.1129848290276167
 USUAL_LEAD_MM = 4.0  # travel of an ordinary quill for a turn of its handwheel; memory
 
 

@@ -11,12 +11,12 @@ from advisor.models.case import METHODS, Condition
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import Counterweight, balance_of, words_of
 from advisor.reckoning.slender import Slender
-from advisor.reckoning.speed import MM_PER_INCH, Speed
+from advisor.reckoning.speed import Speed
 from advisor.reckoning.whirl import WHIRL_PASSED
 from advisor.situation import Situation
+from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, two_figures
 
 Value = str | float
-NEWTONS_PER_POUND = 4.4482216152605
 POUNDS_PER_KG = 2.20462
 MOST_TOLD_MM = 20.0  # a bar that springs further folds up: the sum means nothing any more
 CONDITIONS: tuple[str, ...] = get_args(Condition)
@@ -34,14 +34,6 @@ def known(values: Mapping[str, Value | None]) -> dict[str, Value]:
 
 def _share(part: float | None, whole: float | None) -> float | None:
     return None if part is None or not whole else part / whole
-
-
-def two_figures(value: float, up: bool) -> float:
-    """A number to two figures: a requirement up, a limit down."""
-    if value <= 0:
-        return 0.0
-    step = 10.0 ** (math.floor(math.log10(value)) - 1)
-    return (math.ceil(value / step - 1e-9) if up else math.floor(value / step + 1e-9)) * step
 
 
 def turns(value: float, up: bool = False) -> str:

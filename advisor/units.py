@@ -8,7 +8,7 @@ import re
 from enum import Enum
 from fractions import Fraction
 from functools import cache
-from math import ceil, floor
+from math import ceil, floor, log10
 from typing import Literal, NamedTuple
 
 from advisor.data.tables import Table, Text, load
@@ -19,6 +19,7 @@ TABLE = Table(
     key=("kind", "unit"),
     rows=92,
 )
+MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND = 25.4, 4.4482216152605, 0.1129848290276167  # exact by definition
 LARGEST = 10**100
 LONGEST = 60  # characters; no quantity a person writes is longer
 
@@ -281,6 +282,14 @@ def _everyday(value: Fraction, kind: Kind, system: System) -> tuple[str, Fractio
     fitting = [name for name in names if abs(value) >= factors[name]]
     unit = fitting[-1] if fitting else names[0]
     return unit, value / factors[unit]
+
+
+def two_figures(value: float, up: bool) -> float:
+    """A number to two figures: a requirement up, a limit down."""
+    if value <= 0:
+        return 0.0
+    step = 10.0 ** (floor(log10(value)) - 1)
+    return (ceil(value / step - 1e-9) if up else floor(value / step + 1e-9)) * step
 
 
 SNAP = Fraction(1, 10**9)  # relative; what lies this near to a step is on it

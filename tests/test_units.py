@@ -355,3 +355,24 @@ def test_what_is_printed_reads_back_many(value: float, kind: Kind, system: Syste
 @given(st.text(max_size=20) | LIKE_QUANTITIES, st.sampled_from(KINDS))
 def test_anything_ends_in_a_number_or_a_unit_error_many(text: str, kind: Kind) -> None:
     check_garbage(text, kind)
+
+
+@pytest.mark.parametrize(
+    ("told", "kind", "factor"),
+    [
+        ("1 in", units.LENGTH, units.MM_PER_INCH),
+        ("1 lbf", units.FORCE, units.NEWTONS_PER_POUND),
+        ("1 in-lbf", units.TORQUE, units.NM_PER_INCH_POUND),
+    ],
+)
+def test_the_factors_used_alone_are_those_of_the_table(told: str, kind: Kind, factor: float) -> None:
+    assert units.parse(told, kind) == pytest.approx(factor, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("value", "down", "up"),
+    [(1234, 1200, 1300), (1200, 1200, 1200), (0.0567, 0.056, 0.057), (9.99, 9.9, 10), (0, 0, 0), (-3, 0, 0)],
+)
+def test_two_figures_never_flatter(value: float, down: float, up: float) -> None:
+    assert units.two_figures(value, up=False) == pytest.approx(down)
+    assert units.two_figures(value, up=True) == pytest.approx(up)

@@ -20,6 +20,7 @@ from advisor.reckoning.speed import first_speed, speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
 from advisor.situation import Situation, settle
+from advisor.units import MM_PER_INCH, two_figures
 
 LIFT = 1.10  # a change that lifts the ceiling less than this is not worth telling
 SEARCH_STEPS = 10
@@ -202,7 +203,7 @@ def _piece_trials(advice: Advice) -> Iterable[Trial]:
             mass=body.mass * (value / body.diameter) ** 2,
         )
         verb = "turned" if situation.trued else "sawn"
-        return f"{verb} down to {value:.0f} mm ({value / 25.4:.1f} in) across", situation._replace(body=cut)
+        return f"{verb} down to {value:.0f} mm ({value / MM_PER_INCH:.1f} in) across", situation._replace(body=cut)
 
     def steady(_: float) -> tuple[str, Situation]:
         supported = changed(situation.case, "hold.steady.position", body.length / 2)
@@ -222,7 +223,7 @@ def _speed_trials(advice: Advice) -> Iterable[Trial]:
 
 def _as_said(value: float, down: bool, strongest: float) -> float:
     """A value as a person is told it, to two figures toward the stronger change, and never past the strongest."""
-    told = fact_of.two_figures(value, up=not down)
+    told = two_figures(value, up=not down)
     return max(told, strongest) if down else min(told, strongest)
 
 

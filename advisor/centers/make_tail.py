@@ -8,8 +8,8 @@ from typing import NamedTuple
 
 from advisor.centers.make_inputs import Making
 from advisor.centers.wording import about, two_figures
+from advisor.units import NEWTONS_PER_POUND
 
-NEWTONS_PER_POUND = 4.4482216152605
 RUNOUT = 0.05
 """Runout at the point, mm (common practice, no source)."""
 FRICTION = 0.20

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from advisor.units import System
-
-MM_PER_INCH = 25.4
+from advisor.units import MM_PER_INCH, System
 
 
 def length(mm: float, system: System) -> str:

@@ -10,8 +10,8 @@ from advisor.reckoning.limit import Limit, smallest
 from advisor.reckoning.thrust import Thrust
 from advisor.situation import Situation
 from advisor.situation.assumption import Assumption
+from advisor.units import MM_PER_INCH
 
-MM_PER_INCH = 25.4  # exact
 START_SHARE_NOT_ROUND = 0.6  # common practice, no source
 START_SHARE_ROUND = 0.5  # common practice, no source
 START_BAND = 3000.0  # common practice, no source

@@ -12,8 +12,8 @@ from advisor.reckoning.bands import band
 from advisor.reckoning.holds.workmanship import adhesive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
+from advisor.units import MM_PER_INCH
 
-MM_PER_INCH = 25.4  # exact
 BURST_DIVISOR = 5.0  # memory
 NOT_ROUND_CAP = 3500.0  # common practice, no source
 ROUND_CAP = 4000.0  # common practice, no source

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from advisor.figure import NoAnswer
 from advisor.physics import drive as drive_physics
 from advisor.physics import teeth
+from advisor.physics.balance import GRAVITY
 from advisor.reckoning import ends
 from advisor.reckoning.drives import Drive, drive_for, measured_grip, seat_depth, tooth_bearing
 from advisor.reckoning.holds import BETWEEN_CENTERS, SLIPS, peak
@@ -16,7 +17,6 @@ from advisor.reckoning.holds.workmanship import Ends, workmanship
 from advisor.reckoning.speed_limits import DEAD_FRICTION
 from advisor.situation import Situation
 
-GRAVITY = 9.80665  # m/s², exact by definition
 RELAXATION = 0.6  # thrust left after the first minutes; common practice, no source
 SAFETY = 1.5  # memory
 SAFETY_FEED_GOES_ON = 2.5  # memory

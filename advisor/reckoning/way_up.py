@@ -5,9 +5,10 @@ from collections.abc import Callable
 from typing import NamedTuple
 
 from advisor.physics import rim
-from advisor.reckoning.speed import INTERRUPTED_BAND, MM_PER_INCH, NOT_TRUE_BAND, Speed, machine_steps
+from advisor.reckoning.speed import INTERRUPTED_BAND, NOT_TRUE_BAND, Speed, machine_steps
 from advisor.situation import Situation
 from advisor.situation.shape import Body, base_share
+from advisor.units import MM_PER_INCH
 
 LADDER_ROWS = 4  # numerics
 LEAST_RISE = 1.05  # a smaller step up is none; common practice, no source

@@ -5,18 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-NEWTONS_PER_POUND = 4.4482216152605
-NM_PER_INCH_POUND = 0.1129848290276167
-MM_PER_INCH = 25.4
+from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
+
 FACE_SHIELD_J = 6.2  # high-mass impact test of ANSI Z87.1-2003
-
-
-def _two_figures(value: float, up: bool) -> float:
-    if value <= 0:
-        return 0.0
-    step = 10.0 ** (math.floor(math.log10(value)) - 1)
-    steps = value / step
-    return (math.ceil(steps - 1e-9) if up else math.floor(steps + 1e-9)) * step
 
 
 def _plain(value: float) -> str:
@@ -26,23 +17,23 @@ def _plain(value: float) -> str:
 
 def rpm_down(value: float) -> str:
     """A limit on speed to two figures, never above it."""
-    return _plain(_two_figures(value, False))
+    return _plain(two_figures(value, False))
 
 
 def energy(joules: float) -> str:
     """Joules to two figures, up, beside the impact that a face shield is tried with."""
-    told = f"{_two_figures(joules, True):.3g} J"
+    told = f"{two_figures(joules, True):.3g} J"
     times = joules / FACE_SHIELD_J
-    return told if times <= 1 else f"{told} ({_two_figures(times, True):.2g} times the face-shield test)"
+    return told if times <= 1 else f"{told} ({two_figures(times, True):.2g} times the face-shield test)"
 
 
 def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
     """A force to two figures: a requirement up, a limit down; never rounded past the limit `most` that it keeps."""
     told = []
     for unit in (1.0, NEWTONS_PER_POUND):
-        figure = _two_figures(newtons / unit, up)
+        figure = two_figures(newtons / unit, up)
         if newtons <= most < math.inf:
-            figure = min(figure, _two_figures(most / unit, False))
+            figure = min(figure, two_figures(most / unit, False))
         told.append(figure)
     metric, inch = f"{_plain(told[0])} N", f"{_plain(told[1])} lbf"
     return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
@@ -51,14 +42,14 @@ def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
 def torque(value: float, units: str) -> str:
     """A torque to two figures."""
     if units == "inch":
-        return f"{_two_figures(value / NM_PER_INCH_POUND, True):g} lbf·in"
-    return f"{_two_figures(value, True):g} N·m"
+        return f"{two_figures(value / NM_PER_INCH_POUND, True):g} lbf·in"
+    return f"{two_figures(value, True):g} N·m"
 
 
 def wheel_torque(value: float, units: str) -> str:
     """A torque to wind to and not past, to two figures, down."""
     inch = units == "inch"
-    figure = _two_figures(value / NM_PER_INCH_POUND if inch else value, False)
+    figure = two_figures(value / NM_PER_INCH_POUND if inch else value, False)
     return f"{float(f'{figure:.2g}'):g} {'lbf·in' if inch else 'N·m'}"
 
 
@@ -82,4 +73,4 @@ def fine_length(millimeters: float, units: str) -> str:
 
 def surface_speed(meters: float, units: str) -> str:
     """A cutting speed, down, in m/min or ft/min."""
-    return f"{_two_figures(meters / 0.3048, False):.0f} ft/min" if units == "inch" else f"{meters:.3g} m/min"
+    return f"{two_figures(meters / 0.3048, False):.0f} ft/min" if units == "inch" else f"{meters:.3g} m/min"

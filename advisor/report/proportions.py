@@ -8,7 +8,7 @@ from typing import Any
 
 from advisor.models.spoken import spoken
 from advisor.report.terminal import Line, wrapped
-from advisor.units import LENGTH, Rounding, System, show
+from advisor.units import LENGTH, MM_PER_INCH, Rounding, System, show
 
 FIRST_WORDS = {
     "turns": "In a cut too heavy for it, it turns in the jaws first.",
@@ -28,7 +28,6 @@ FIRST_WORDS = {
 SHORT = {"tenon.shoulder_diameter": "shoulder diameter", "screws.count": "screws", "screws.length": "thread length"}
 ON_A_TENON = ("jaws-on-tenon", "long-jaws")
 LONG_NAME, LONG_VALUE = 20, 12
-MM_PER_INCH = 25.4
 FINE_BELOW_MM = 12.0
 NEARLY = 1e-6
 NEAR_CIRCLE = 0.04  # of the jaws' circle; as near as the jaws still touch fully

@@ -5,8 +5,8 @@ from typing import NamedTuple
 from advisor.models.case import Case
 from advisor.situation.assumption import Ledger
 from advisor.situation.shape import Body
+from advisor.units import MM_PER_INCH
 
-MM_PER_INCH = 25.4  # exact
 LIGHT_LATHE_KG = 40.0  # up to 10 in of work; grows with the square of the diameter beyond; memory
 ORDINARY_BASE_MM = 500.0  # memory
 ORDINARY_SPINDLE_HEIGHT_MM = 1100.0  # memory

@@ -3,10 +3,10 @@
 import math
 from typing import NamedTuple
 
+from advisor.physics.balance import GRAVITY
 from advisor.reckoning.holds.methods import SLIPS, SPURS, groups, tail_parts
 from advisor.situation import Situation
 
-GRAVITY = 9.80665  # m/s², exact by definition
 TAIL_IN_THE_WAY = frozenset({"hollowing", "parting", "drilling"})
 PEAK_ROUND = 1.5  # memory
 PEAK_UNEVEN = 2.0  # memory

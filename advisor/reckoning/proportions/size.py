@@ -12,12 +12,12 @@ from advisor.reckoning.holds.capacity import Job
 from advisor.reckoning.holds.margins import HoldFigures, hold_figures, job_of
 from advisor.reckoning.holds.methods import GLUED, SCREW_METHODS
 from advisor.situation import Situation
+from advisor.units import MM_PER_INCH
 
 ENOUGH = 1.0  # typical capacity over its divisor, over the need: from here on a hold is accepted; exact by definition
 SCAN = 10  # sizes tried between both ends before the search closes in; numerics
 CLOSE_IN = 9  # halvings: to a five-thousandth of the span; numerics
 SCREW_CHUCK = "screw-chuck"
-MM_PER_INCH = 25.4  # exact
 
 
 class Size(NamedTuple):

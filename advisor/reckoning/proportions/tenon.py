@@ -9,6 +9,7 @@ from advisor.reckoning.holds import jawed, sizes, strengths
 from advisor.reckoning.holds.margins import steady_possible
 from advisor.reckoning.holds.need import overhang
 from advisor.reckoning.proportions.size import ENOUGH, Check, Circle, Proportions, Size, Trial, said, shop
+from advisor.units import NEWTONS_PER_POUND
 
 LEAST_SHARE_ALONE = 0.25  # of the diameter of side-grain work, tailstock away; common practice, no source
 LEAST_SHARE_TAIL = 0.2  # common practice, no source
@@ -27,7 +28,6 @@ TAKES_UP_TO = {  # common practice, no source
     "four-jaw-independent": 150.0,
     "drill-chuck": 12.0,
 }
-NEWTONS_PER_POUND = 4.4482216152605  # exact
 LENGTH_WHY = {"jaws-on-tenon": "the shoulder holds, not length", "long-jaws": "as long as the jaws bite"}
 END_SHARE = 0.85  # of the end face that a tenon may take; memory
 FIELD = "tenon.diameter"
@@ -101,7 +101,6 @@ def _length(trial: Trial, diameter: float) -> Size:
     )
 
 
-
 def _value(trial: Trial, span: _Span, least: float | None) -> tuple[float, str]:
     """The diameter to make, and what sets it: the jaws' true circle, the size of practice, or the load."""
     advised = trial.figures({FIELD: span.high} if span.low > span.high else None).size or span.high
@@ -153,7 +152,6 @@ def _circle(trial: Trial, diameter: float) -> Circle | None:
     return Circle(own, on, off)
 
 
-
 def _notes(trial: Trial, found: jawed.Ways, length: Size, diameter: float) -> tuple[str, ...]:
     """Grip that crushes, and the length and the root that the load alone would ask for."""
     notes = []
@@ -202,9 +200,7 @@ def tenon(trial: Trial) -> Proportions:
         ledge = given.shoulder_diameter if given is not None else None
         advised = min(end, diameter + 2 * sizes.TENON_SHOULDER_MM)
         why = "square, tight on the jaw faces"
-        parts.append(
-            Size("tenon.shoulder_diameter", ledge or advised, "mm", ledge is not None, diameter, end, why)
-        )
+        parts.append(Size("tenon.shoulder_diameter", ledge or advised, "mm", ledge is not None, diameter, end, why))
     return _told(made, tuple(parts), span)
 
 
@@ -225,5 +221,3 @@ def _told(made: Trial, parts: tuple[Size, ...], span: _Span) -> Proportions:
         notes += _notes(made, found, length, diameter)
     enough = margin is not None and margin >= ENOUGH and span.low <= span.high
     return Proportions(made.method, parts, enough, margin, first, checks, _circle(made, diameter), notes)
-
-
