@@ -16,7 +16,7 @@ from advisor.models.fields import Shape
 from advisor.models.spoken import spoken
 from advisor.reading.problems import InputFault
 from advisor.report.comparison import outcome_changes
-from advisor.report.numbers import rpm_down
+from advisor.report.numbers import limit_down
 from advisor.report.terminal import wrapped
 from advisor.report.values import said as said_of
 
@@ -108,7 +108,7 @@ class Dialogue:
         if case is not None:
             with _not_now():
                 now = self.interview.bench.outcome(case)
-            speed = f"start at {rpm_down(now.start_rpm)} rpm" if now.start_rpm else "no speed"
+            speed = f"start at {limit_down(now.start_rpm)} rpm" if now.start_rpm else "no speed"
             self._tell(f"So far: {now.verdict.replace('-', ' ')}; {spoken(now.hold)}; {speed}.")
         return True
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from advisor.models.spoken import spoken
-from advisor.report.numbers import force, rpm_down
+from advisor.report.numbers import force, limit_down
 from advisor.report.terminal import Line
 from advisor.verdicts import MOUNT
 
@@ -26,8 +26,8 @@ def _cells(file: str, row: Mapping[str, Any] | None, units: str) -> tuple[str, .
     thrust = "" if row["window"] == "not-used" else "none is safe"
     if row["set"] is not None:
         thrust = force(row["set"], units, up=True)
-    start = rpm_down(row["start"]) if row["start"] else "none"
-    return (name, verdict, spoken(row["hold"]), start, rpm_down(row["ceiling"]), row["governed_by"], thrust)
+    start = limit_down(row["start"]) if row["start"] else "none"
+    return (name, verdict, spoken(row["hold"]), start, limit_down(row["ceiling"]), row["governed_by"], thrust)
 
 
 def table(rows: Sequence[tuple[str, Mapping[str, Any] | None]], units: str) -> Iterator[Line]:

@@ -7,7 +7,7 @@ from typing import Any
 
 from advisor.advice.compare import Comparison, Difference, Side
 from advisor.advice.trial import Outcome
-from advisor.report.numbers import rpm_down
+from advisor.report.numbers import limit_down
 from advisor.report.outcome import NONE, outcome_lines
 from advisor.report.terminal import Line, wrapped
 from advisor.report.values import NOT_SAID, said
@@ -85,7 +85,7 @@ def _governs_thrust(found: Comparison) -> tuple[str | None, str | None]:
 
 
 def _number(value: float | None, unit: str) -> str:
-    return NONE if value is None else f"{rpm_down(value)} {unit}"
+    return NONE if value is None else f"{limit_down(value)} {unit}"
 
 
 def _makers(found: Comparison, units: str) -> Iterator[Line]:

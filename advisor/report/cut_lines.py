@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from advisor.report.numbers import angle, fine_length, force, rpm_down, surface_speed, torque
+from advisor.report.numbers import angle, fine_length, force, limit_down, power, surface_speed, torque
 
 
 def _band(texts: Sequence[str]) -> str:
@@ -16,7 +16,7 @@ def _band(texts: Sequence[str]) -> str:
 
 def _speed(row: Mapping[str, Any], units: str) -> str:
     published = _band([surface_speed(end, units) for end in row["m_per_min"]])
-    here = _band([rpm_down(end) for end in row["rpm"]])
+    here = _band([limit_down(end) for end in row["rpm"]])
     held = ", held down by the ceiling" if row["clipped"] else ""
     return f"{row['tool']} {published}: {here} rpm here{held} ({row['table']}; {row['source']})"
 
@@ -35,7 +35,7 @@ def _ground(part: Mapping[str, Any], units: str) -> Iterator[str]:
 
 def _load(part: Mapping[str, Any], units: str) -> str:
     push = force(part["force_n"], units, up=True)
-    text = f"the cut pushes with {push}, {torque(part['torque_nm'], units)}, {part['power_w']:.0f} W at the start"
+    text = f"the cut pushes with {push}, {torque(part['torque_nm'], units)}, {power(part['power_w'])} at the start"
     if "motor_share" in part:
         text += f": {100 * part['motor_share']:.0f} % of the motor"
     return text

@@ -15,8 +15,8 @@ def _plain(value: float) -> str:
     return f"{value:.0f}" if value >= 10 else f"{value:.6g}"
 
 
-def rpm_down(value: float) -> str:
-    """A limit on speed to two figures, never above it."""
+def limit_down(value: float) -> str:
+    """A limit, or a margin, to two figures and never above it."""
     return _plain(two_figures(value, False))
 
 
@@ -37,6 +37,11 @@ def force(newtons: float, units: str, up: bool, most: float = math.inf) -> str:
         told.append(figure)
     metric, inch = f"{_plain(told[0])} N", f"{_plain(told[1])} lbf"
     return f"{inch} ({metric})" if units == "inch" else f"{metric} ({inch})"
+
+
+def power(watts: float) -> str:
+    """Watts to two figures, up."""
+    return f"{_plain(two_figures(watts, True))} W"
 
 
 def torque(value: float, units: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from advisor.models.spoken import spoken
-from advisor.report.numbers import force, rpm_down
+from advisor.report.numbers import force, limit_down
 
 NONE = "none"
 
@@ -26,8 +26,8 @@ def outcome_lines(answer: Mapping[str, Any], units: str) -> dict[str, str]:
 def _speed(speed: Mapping[str, Any]) -> dict[str, str]:
     governed = speed.get("governed_by")
     return {
-        "start at": f"{rpm_down(speed['start_rpm'])} rpm" if speed.get("start_rpm") else NONE,
-        "never above": f"{rpm_down(speed['ceiling_rpm'])} rpm ({governed})" if governed else NONE,
+        "start at": f"{limit_down(speed['start_rpm'])} rpm" if speed.get("start_rpm") else NONE,
+        "never above": f"{limit_down(speed['ceiling_rpm'])} rpm ({governed})" if governed else NONE,
     }
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from advisor.models.spoken import spoken
-from advisor.report.numbers import angle, energy, force, length, rpm_down, wheel_torque
+from advisor.report.numbers import angle, energy, force, length, limit_down, wheel_torque
 from advisor.report.words import WINDOW_WORDS
 
 
@@ -75,7 +75,7 @@ def tool_text(tool: Mapping[str, Any]) -> str:
 
 def step_text(step: Mapping[str, Any]) -> str:
     """One step of the way up."""
-    return f"{step['when']}: {rpm_down(step['rpm'])} rpm, {energy(step['energy_j'])}; {step['check']}"
+    return f"{step['when']}: {limit_down(step['rpm'])} rpm, {energy(step['energy_j'])}; {step['check']}"
 
 
 def with_remedy(reason: Mapping[str, Any]) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from advisor.report.numbers import rpm_down
+from advisor.report.numbers import limit_down
 from advisor.report.terminal import Line, wrapped
 
 STANDS_STILL = 1.001  # ends within a thousandth of each other are one number
@@ -30,7 +30,7 @@ def spread_lines(spread: Mapping[str, Any]) -> Iterator[Line]:
     if moving:
         yield Line("                   answer   5 in 100    middle  95 in 100   moved most by", "quiet")
     for row in moving:
-        ends = (f"{rpm_down(row[key]):>9}" for key in ("answer_rpm", "p5_rpm", "p50_rpm", "p95_rpm"))
+        ends = (f"{limit_down(row[key]):>9}" for key in ("answer_rpm", "p5_rpm", "p50_rpm", "p95_rpm"))
         yield Line(f"  {row['name']:<14}{'  '.join(ends)}   {_movers(row)}", "first" if row is rows[0] else "text")
     still = [row["name"] for row in rows if _still(row)]
     if still:

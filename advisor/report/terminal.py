@@ -8,7 +8,7 @@ from typing import Any, NamedTuple
 from advisor.models.spoken import spoken
 from advisor.report import sentences as say
 from advisor.report.cut_lines import cut_lines
-from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, rpm_down
+from advisor.report.numbers import FACE_SHIELD_J, energy, force, length, limit_down
 from advisor.report.words import HEADLINE
 
 WIDTH = 88
@@ -44,7 +44,7 @@ def _do(name: str, text: str) -> Iterator[Line]:
 def _speed_text(part: Mapping[str, Any]) -> str:
     if not part.get("start_rpm"):
         return "none: do not switch it on"
-    start, ceiling = rpm_down(part["start_rpm"]), rpm_down(part["ceiling_rpm"])
+    start, ceiling = limit_down(part["start_rpm"]), limit_down(part["ceiling_rpm"])
     return f"start at {start} rpm; never above {ceiling} rpm ({say.next_limit(part)})"
 
 
@@ -102,8 +102,7 @@ def _limits(part: Mapping[str, Any], key: str, unit: str) -> Iterator[Line]:
     for number, limit in enumerate(shown):
         share = 0.15 + 0.85 * (math.log10(limit[key] + 1) - bottom) / span
         mark = "<" if number == 0 else " "
-        value = rpm_down(limit[key]) if key == "rpm" else f"{limit[key]:.0f}"
-        text = f"  {limit['name']:<16} {value:>7} {mark} {_bar(share):<{BAR}}"
+        text = f"  {limit['name']:<16} {limit_down(limit[key]):>7} {mark} {_bar(share):<{BAR}}"
         yield Line(f"{text} {limit['grade']}".rstrip(), "first" if number == 0 else "text")
     for limit in shown[:2]:
         why = limit["why"] or limit["formula"]
@@ -115,14 +114,14 @@ def _limits(part: Mapping[str, Any], key: str, unit: str) -> Iterator[Line]:
 
 def _ladder(part: Mapping[str, Any], units: str) -> Iterator[Line]:
     rows = part.get("ladder", [])
-    if len({rpm_down(row["ceiling_rpm"]) for row in rows}) < 2:
+    if len({limit_down(row["ceiling_rpm"]) for row in rows}) < 2:
         return
     yield from _title("As it gets round")
     yield Line("  taken off     offset left    ceiling   decided by", "quiet")
     for row in rows:
         state = " (finished shape)" if row["state"] == "finished" else ""
         off, left = length(row["radius_removed_mm"], units), length(row["offset_mm"], units)
-        yield Line(f"  {off:<13} {left:<14} {rpm_down(row['ceiling_rpm']):>5} rpm  {row['governed_by']}{state}")
+        yield Line(f"  {off:<13} {left:<14} {limit_down(row['ceiling_rpm']):>5} rpm  {row['governed_by']}{state}")
 
 
 def _energy(part: Mapping[str, Any]) -> Iterator[Line]:
@@ -138,10 +137,11 @@ def _holds(answer: Mapping[str, Any], rows: int) -> Iterator[Line]:
     holds = answer.get("holding", [])
     if not holds:
         return
-    yield from _title("Ways of holding, best first" if rows > HOLD_ROWS else "Holds compared")
+    title = "Ways of holding, best first" if rows > HOLD_ROWS else "Holds compared"
+    yield from _title(f"{title}; a margin of 1 is just enough")
     for hold in holds[:rows]:
         margin = hold.get("typical_over_divisor")
-        told = f", margin {margin:.1f} (1 is just enough)" if margin is not None else ", by practice"
+        told = f", margin {limit_down(margin)}" if margin is not None else ", by practice"
         yield Line(f"  {hold['rank']}. {spoken(hold['method'])}: {hold['verdict'].replace('-', ' ')}{told}")
         grounds = [ground["text"] for ground in hold["grounds"]][:2]
         for text in grounds:

@@ -66,7 +66,7 @@ def _templates() -> Environment:
         lstrip_blocks=True,
     )
     found.filters |= {
-        "rpm": numbers.rpm_down,
+        "limit_down": numbers.limit_down,
         "force": numbers.force,
         "torque": numbers.torque,
         "size": numbers.length,
@@ -95,8 +95,8 @@ def headline_of(found: Mapping[str, Any] | None) -> str:
     told = HEADLINE[answer["verdict"]]
     rate = answer.get("speed", {})
     if rate.get("start_rpm"):
-        top = numbers.rpm_down(rate["ceiling_rpm"])
-        told += f" Start {numbers.rpm_down(rate['start_rpm'])} rpm, never above {top}."
+        top = numbers.limit_down(rate["ceiling_rpm"])
+        told += f" Start {numbers.limit_down(rate['start_rpm'])} rpm, never above {top}."
     thrust = answer.get("thrust", {})
     if "set_n" in thrust:
         told += f" Thrust {numbers.force(thrust['set_n'], found['units'], True, thrust['allowed_n'])}."

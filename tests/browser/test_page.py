@@ -12,7 +12,7 @@ from playwright.sync_api import Browser, Locator, Page, Route, expect
 
 from advisor.advice.whole import answer_for
 from advisor.reading import read_case, read_text
-from advisor.report.numbers import rpm_down
+from advisor.report.numbers import limit_down
 from tests.browser import axe
 from tests.web.serving import Serving, serving
 
@@ -38,7 +38,7 @@ def patience(page: Page) -> None:
 
 def start_and_ceiling() -> tuple[str, str]:
     speed = answer_for(read_case(None, WORDS), ("holding", "speed"))["speed"]
-    return f"{rpm_down(speed['start_rpm'])} rpm", f"{rpm_down(speed['ceiling_rpm'])} rpm"
+    return f"{limit_down(speed['start_rpm'])} rpm", f"{limit_down(speed['ceiling_rpm'])} rpm"
 
 
 def number(page: Page, key: str) -> Locator:

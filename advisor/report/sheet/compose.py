@@ -15,7 +15,7 @@ from advisor.models.case import Case
 from advisor.models.spoken import spoken
 from advisor.report import sentences as say
 from advisor.report.cut_lines import cut_lines
-from advisor.report.numbers import energy, force, length, rpm_down
+from advisor.report.numbers import energy, force, length, limit_down
 from advisor.report.sheet.clean import clean
 from advisor.report.sheet.page import WIDTH, Big, Page, Rows, Section
 from advisor.report.sheet.setup_of import setup_of
@@ -84,11 +84,11 @@ def _speeds(speed: Mapping[str, Any], verdict: str) -> tuple[Big, ...]:
     return (
         Big(
             "ONCE THAT IS SETTLED, START AT" if verdict == "ask-first" else "START AT",
-            rpm_down(speed["start_rpm"]),
+            limit_down(speed["start_rpm"]),
             "rpm",
             carries,
         ),
-        Big("NEVER ABOVE", rpm_down(speed["ceiling_rpm"]), "rpm", say.next_limit(speed)),
+        Big("NEVER ABOVE", limit_down(speed["ceiling_rpm"]), "rpm", say.next_limit(speed)),
     )
 
 
@@ -149,13 +149,13 @@ def _sections(answer: Mapping[str, Any], others: Iterable[Mapping[str, Any]], un
 def _way_up(speed: Mapping[str, Any], units: str) -> Iterable[Section]:
     """The steps after each of which one looks and listens, and what the ceiling becomes as wood comes off."""
     steps = tuple(
-        (clean(step["when"]), f"{rpm_down(step['rpm'])} rpm", f"{clean(step['check'])}; {energy(step['energy_j'])}")
+        (clean(step["when"]), f"{limit_down(step['rpm'])} rpm", f"{clean(step['check'])}; {energy(step['energy_j'])}")
         for step in speed.get("steps", [])
     )
     if steps:
         yield Section("The way up", rows=Rows(("When", "Speed", "Then"), steps, (0.24, 0.18, 0.58)))
     rungs = tuple(
-        (length(rung["radius_removed_mm"], units), f"{rpm_down(rung['ceiling_rpm'])} rpm", _governs(rung))
+        (length(rung["radius_removed_mm"], units), f"{limit_down(rung['ceiling_rpm'])} rpm", _governs(rung))
         for rung in speed.get("ladder", [])
     )
     if len(rungs) > 1:
@@ -172,6 +172,6 @@ def _chart(speed: Mapping[str, Any], refused: bool) -> Iterable[Section]:
         return
     start = None if refused else speed.get("start_rpm")
     lowest = sorted(speed["limits"], key=lambda limit: float(limit["rpm"]))[:MOST_LIMITS]
-    words = f"Chart of the limits on speed: {lowest[0]['name']} decides at {rpm_down(lowest[0]['rpm'])} rpm"
+    words = f"Chart of the limits on speed: {lowest[0]['name']} decides at {limit_down(lowest[0]['rpm'])} rpm"
     picture = limits_picture(lowest, words, start, IN_COLUMN)
     yield Section(f"Limits on speed, rpm{NOT_A_PERMISSION if refused else ''}", picture=picture)
