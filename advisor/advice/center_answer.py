@@ -8,6 +8,7 @@ from typing import Any
 
 from advisor.advice.advise import Advice
 from advisor.reckoning.center_fit import TailFit, drive_fit, tail_fit
+from advisor.reckoning.drives import Drive
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust
 
 
@@ -81,7 +82,7 @@ def centers_part(advice: Advice) -> dict[str, Any]:
     fit = tail_fit(advice.situation, window)
     part: dict[str, Any] = {"tail": _tail(window, fit), "tail_choice": _tail_choice(fit)}
     if window.drive is not None:
-        part["drive"] = _drive(advice, window)
+        part["drive"] = _drive(advice, window, window.drive)
     if window.between:
         part["drive_choice"] = list(_drive_choice(advice))
     return part
@@ -114,10 +115,8 @@ def _tail_choice(fit: TailFit) -> list[dict[str, Any]]:
     ]
 
 
-def _drive(advice: Advice, window: Thrust) -> dict[str, Any]:
-    drive, fit = window.drive, drive_fit(advice.situation, window)
-    if drive is None:
-        return {}
+def _drive(advice: Advice, window: Thrust, drive: Drive) -> dict[str, Any]:
+    fit = drive_fit(advice.situation, window)
     values: dict[str, Any] = {
         "kind": drive.kind,
         "teeth": drive.teeth,

@@ -84,11 +84,11 @@ def _support_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tupl
     if situation.cut.given and thrust.light is not None and LEAST_LIGHTER <= thrust.light_share < 1:
         light = thrust.light.force
         yield f"lighter cuts, {fact_of.newtons(light)} at most", changed(case, "cut.force", light)
-    for other in advice.judgement.holds:
-        if other.method not in BETWEEN_CENTERS and other.accepted:
-            grip = changed(changed(case, "hold.drive", None), "hold.method", other.method)
-            yield f"grip the headstock end ({other.method.replace('-', ' ')})", grip
-            break
+    grips = (hold.method for hold in advice.judgement.holds if hold.accepted and hold.method not in BETWEEN_CENTERS)
+    grip = next(grips, None) if thrust.between else None
+    if grip is not None:
+        gripped = changed(changed(case, "hold.drive", None), "hold.method", grip)
+        yield f"grip the headstock end ({spoken(grip)})", gripped
 
 
 def _thrust_trials(advice: Advice, thrust: Thrust) -> Iterable[tuple[str, Case]]:
@@ -117,10 +117,7 @@ def thrust_proposals(advice: Advice, engine: Fires) -> list[Proposal]:
     for text, case in _thrust_trials(advice, thrust):
         if ", and " in text and found:
             break
-        situation, method = settle(case), case.hold.method
-        if method is None:
-            continue
-        tried, window = window_word(situation, method, engine)
+        tried, window = window_word(settle(case), case.at("hold.method"), engine)
         if window is not None and WINDOWS.index(tried) < WINDOWS.index(word):
             found.append(Proposal(text, case, tried, (window.light or window.full).to_set))
     return found
