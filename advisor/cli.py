@@ -58,13 +58,13 @@ def _answer_once(options: argparse.Namespace) -> int:
     spread = getattr(options, "spread", False)
     answer = _spread(case, options) if spread else answer_for(case, ANSWER_PARTS[options.command])
     if chart is not None:
-        sheet_command.write_chart(answer, case.title or _title(case), chart)
+        sheet_command.write_chart(answer, case.heading, chart)
     if options.json:
         return _print_json(answer)
     from advisor.report.screen import show
 
     units = options.units or case.units or "metric"
-    show(answer, case.title or _title(case), units, sys.stdout, plain=options.plain, holds=options.command == "hold")
+    show(answer, case.heading, units, sys.stdout, plain=options.plain, holds=options.command == "hold")
     return 0
 
 
@@ -92,7 +92,7 @@ def _plan(options: argparse.Namespace) -> int:
         raise UserFault(str(fault)) from None
     if options.json:
         return _print_json(answer)
-    lines = plan_lines(answer, case.title or _title(case), options.units or case.units or "metric")
+    lines = plan_lines(answer, case.heading, options.units or case.units or "metric")
     write(lines, sys.stdout, plain=options.plain)
     return 0
 
@@ -106,16 +106,11 @@ def _sheet(options: argparse.Namespace) -> int:
     case = read_case(path, words, sys.stdin)
     write = sheet_command.write_plan if options.plan else sheet_command.write_answer
     units = options.units or case.units or "metric"
-    answer = write(case, ANSWER_PARTS["advise"], case.title or _title(case), units, options.output)
+    answer = write(case, ANSWER_PARTS["advise"], case.heading, units, options.output)
     if options.json:
         return _print_json(answer)
     sys.stdout.write(f"{options.output}: written\n")
     return 0
-
-
-def _title(case: Any) -> str:
-    form = case.work.form or "piece"
-    return f"{case.work.material} {form}"
 
 
 def _print_json(document: Any) -> int:

@@ -109,6 +109,5 @@ class _Session:
         case = read_case(path)
         answer = answer_for(case, ("holding", "speed", "thrust", "centers", "tool"))
         print()
-        title = f"{case.work.material} {case.work.form or 'piece'}"
-        show(answer, title, self.units, sys.stdout, plain=self.plain, holds=False)
+        show(answer, case.heading, self.units, sys.stdout, plain=self.plain, holds=False)
         print(f"\nWritten to {path}: advisor advise {path} gives this answer again.")

@@ -350,6 +350,14 @@ class Case(Section):
     person: Person = Person()
     expect: Expect | None = said("what must come out, in an example")
 
+    @property
+    def heading(self) -> str:
+        """Its title; where it has none, what the piece is."""
+        work = self.work
+        if work.form in ("irregular", "segmented"):
+            return self.title or f"{work.form} {work.material}"
+        return self.title or f"{work.material} {work.form or 'piece'}"
+
 
 def case_schema() -> dict[str, Any]:
     """JSON Schema of a case as people write it."""

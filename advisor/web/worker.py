@@ -29,10 +29,9 @@ def _answer(task: Mapping[str, Any]) -> dict[str, Any]:
     from advisor.advice.whole import answer_for
 
     answer = answer_for(case, task.get("parts", ALL_PARTS))
-    title = case.title or f"{case.work.material} {case.work.form or 'piece'}"
     return {
         "answer": answer,
-        "title": title,
+        "title": case.heading,
         "units": case.units or "metric",
         "opens": _opens(answer),
         "worked": _worked(answer),

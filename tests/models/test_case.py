@@ -261,3 +261,18 @@ def test_the_schema_says_what_each_field_takes() -> None:
     diameter = SCHEMA["properties"]["work"]["properties"]["diameter"]
     assert "from 1 mm to 3000 mm (0.04 in to 118 in)" in diameter["description"]
     assert SCHEMA["properties"]["work"]["required"] == ["material", "diameter", "length"]
+
+
+@pytest.mark.parametrize(
+    ("words", "heading"),
+    [
+        ({"form": "square"}, "ash square"),
+        ({"form": "segmented"}, "segmented ash"),
+        ({"form": "irregular"}, "irregular ash"),
+        ({}, "ash piece"),
+    ],
+)
+def test_a_case_without_a_title_is_called_what_it_is(words: dict[str, Any], heading: str) -> None:
+    case = Case(work=Work(material="ash", diameter=50.0, length=100.0, **words))
+    assert case.heading == heading
+    assert case.altered({"title": "leg"}).heading == "leg"
