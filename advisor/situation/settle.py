@@ -18,6 +18,8 @@ ACROSS_PURPOSES = frozenset({"bowl", "platter"})
 OPERATION_BY_STATE = {"not-round": "roughing", "round": "shaping", "finished": "finishing"}
 # Density kg/m³ of a lump nobody can name and that may be stone or metal: memory, from pumice-light resin to granite.
 UNNAMED_DENSITY = Spread(900.0, 1400.0, 2700.0)
+STRESS = " MPa"
+NO_STRESS = {"gravity": "", "density": " kg/m³", "modulus": " GPa", "modulus_perpendicular": " GPa", "hardness": " N"}
 
 
 class Situation(NamedTuple):
@@ -122,6 +124,13 @@ def _tell(meant: Named, ledger: Ledger) -> None:
         ledger.assume("work.material", meant.found.woods[0].label, meant.found.note)
 
 
+def _tell_filled(wood: woods.WoodProperties, ledger: Ledger) -> None:
+    for name in wood.filled:
+        value = getattr(wood, name)
+        if isinstance(value, Spread):  # shrinkage is a plain number and decides nothing here
+            ledger.assume(f"wood.{name}", f"{value.low:.3g}{NO_STRESS.get(name, STRESS)}", wood.origins[name].text)
+
+
 def settle(case: Case) -> Situation:
     """Fill every silence of a case with the stated defaults and list them.
 
@@ -139,10 +148,7 @@ def settle(case: Case) -> Situation:
     if material is None and match != "none":
         moisture = _moisture(case, meant.moisture, form, conditions, ledger)
         wood = woods.properties(found, moisture)
-        for name in wood.filled:
-            value = getattr(wood, name)
-            if isinstance(value, Spread):  # shrinkage is a plain number and decides nothing here
-                ledger.assume(f"wood.{name}", f"{value.low:.3g}", wood.origins[name].text)
+        _tell_filled(wood, ledger)
     density = wood.density if wood is not None else UNNAMED_DENSITY if material is None else material.density
     green = wood.green if wood is not None else False
     traits = Traits(form, grain, state, conditions, green)

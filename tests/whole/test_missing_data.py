@@ -333,3 +333,9 @@ ALWAYS = {
 def test_every_default_of_a_bare_case_is_listed() -> None:
     found = asked(("work.material=ash", "work.diameter=10in", "work.length=3in"))
     assert {entry["field"] for entry in found["assumed"]} >= ALWAYS
+
+
+def test_a_wood_value_that_was_filled_in_is_told_with_its_unit() -> None:
+    told = {entry["field"]: entry["value"] for entry in answer(words_of("SPINDLE; work.material=ramin"))["assumed"]}
+    assert told["wood.tension_perpendicular"].endswith(" MPa")
+    assert told["wood.gravity"].replace(".", "").isdigit()
