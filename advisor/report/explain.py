@@ -22,7 +22,7 @@ def _figure(name: str) -> str | None:
     if formula is None:
         return None
     spec = formula.spec
-    doc = inspect.cleandoc(formula.__doc__ or "")
+    doc = inspect.cleandoc(formula.__doc__ or "").partition("\n\n>>>")[0]  # the example is for the tests
     return f"{name}: {spec.title}\n\n{doc}\n\nGrade: {spec.grade}. Valid: {spec.valid}."
 
 
