@@ -115,7 +115,7 @@ def test_a_contradiction_stands_beside_both_fields(client: Asking) -> None:
 def test_what_is_missing_is_said_beside_its_field(client: Asking) -> None:
     page = client.post("/", data={"work.material": "ash"})
     assert page.status_code == 422
-    assert beside(page.text, "work.diameter") == "Is missing; write e.g. diameter: 10 in."
+    assert beside(page.text, "work.diameter") == "Is missing."
     assert beside(page.text, "work.material") == ""
     assert "Put right what is marked beside its field." in page.text
 
