@@ -40,7 +40,7 @@ def diametral_strength(tension_perpendicular: float, diameter: float, group: str
     >>> round(diametral_strength(2.7, 300, "hardwood"), 2)
     1.4
     """
-    shrunk = tension_perpendicular * min(1.0, math.pow(SIZE_REFERENCE_MM / diameter, SIZE_POWER))
+    shrunk = tension_perpendicular * math.pow(SIZE_REFERENCE_MM / diameter, SIZE_POWER)
     return min(tension_perpendicular, max(shrunk, SIZE_FLOOR[group]))
 
 

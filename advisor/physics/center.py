@@ -128,8 +128,6 @@ def _inside_corner(
 
     def cut(angle: float) -> bool:
         above = radius * sin(angle) - setting.z
-        if above <= 0:
-            return False
         lift = max(rho - above, 0.0)
         reach = a - rho + sqrt(max(rho * rho - lift * lift, 0.0))
         if reach <= center.x + u:
@@ -183,7 +181,7 @@ def thickness(center: ToothedCenter, radius: float, u: float) -> float:
             return 0.0
         start = low % pitch
         end = start + high - low
-        spans += [(start, min(end, pitch))] + ([(0.0, end - pitch)] if end > pitch else [])
+        spans += [(start, min(end, pitch)), (0.0, end - pitch)]
     left, reached = 0.0, 0.0
     for low, high in sorted(spans):
         left += max(low - reached, 0.0)
@@ -200,7 +198,7 @@ def _tooth_stands(center: ToothedCenter, radius: float, u: float) -> bool:
     start = arcs[0][0]
     for low, high in arcs:
         past = (high - start) % pitch
-        if past < ROUNDING or pitch - past < ROUNDING or high - low - past > ROUNDING:
+        if high - low - past > ROUNDING:
             return False
     return True
 

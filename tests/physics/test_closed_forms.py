@@ -15,11 +15,13 @@ from advisor.physics import (
     center,
     center_setting,
     cutting,
+    drying,
     jaws,
     proportions,
     rim,
     screws,
     slender,
+    steadied,
     tail,
     teeth,
     vacuum,
@@ -188,6 +190,23 @@ def test_taper_is_as_stubby_as_its_mean_diameter() -> None:
         assert speed(profile=[(0, 30), (least, 10)]) > 0
         with pytest.raises(NoAnswer, match="too stubby"):
             speed(profile=[(0, 30), (least - 0.1, 10)])
+
+
+def test_steady_is_where_the_positions_say() -> None:
+    """A bar measured from 40 on, its steady there too, is the bar measured from nothing."""
+    plain = [(0.0, 30.0), (500.0, 18.0), (700.0, 25.0)]
+    from_40 = [(at + 40, diameter) for at, diameter in plain]
+    for ends in ("pinned-pinned", "free"):
+        speed = steadied.supported_whirl_speed(plain, 12, 700, ends, 0, steady=300)
+        assert steadied.supported_whirl_speed(from_40, 12, 700, ends, 0, steady=340) == pytest.approx(speed, rel=1e-9)
+        assert slender.profile_whirl_speed(from_40, 12, 700, ends) == pytest.approx(
+            slender.profile_whirl_speed(plain, 12, 700, ends), rel=1e-9
+        )
+
+
+def test_wall_left_for_wood_that_shrinks_both_ways() -> None:
+    """200 mm, 10 and 5 percent: 5 mm of oval and 14 mm of wall out of 19/0.95 mm."""
+    assert drying.wall_to_leave(200, 10, 5, 14) == pytest.approx(20)
 
 
 def test_half_round_on_its_springs_decays_as_a_beam_on_a_foundation() -> None:

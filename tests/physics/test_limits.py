@@ -71,9 +71,12 @@ def test_shear_factor_goes_to_one_without_a_jump_and_ends_at_five() -> None:
     assert all(0 <= after - before < 0.004 for before, after in pairwise(values))
     assert values[-1] > 0.998
     assert slender.whirl_shear_factor(4.999) is None
+    assert slender.whirl_shear_factor(30) == pytest.approx(1 - 0.02 / 4)  # what is missing falls as (D/L)²
 
 
 def test_no_thrust_does_nothing() -> None:
+    bar = {"diameter": 5.0, "length": 900.0, "modulus": 12.0, "density": 700.0}
+    assert slender.whirl_speed(**bar, ends="free") == slender.whirl_speed(**bar, ends="free", thrust=0)
     assert drive.ring_drive_torque(friction=0.3, thrust=0, outer_radius=10) == 0
     assert tail.cone_splitting_force(thrust=0, half_angle=30, friction=0.3) == 0
     assert tail.cone_sink(thrust=0, end_strength=40, half_angle=30) == 0
@@ -118,11 +121,43 @@ def test_sharp_ring_never_carries_less_than_a_flat_one() -> None:
     )
 
 
+# Taper on the diameter, 1 in so much, of the number-series shanks; ISO 296 from memory.
+SHANK_TAPERS = (19.212, 20.047, 20.020, 19.922, 19.254, 19.002, 19.180, 19.231)
+
+
+@pytest.mark.parametrize("number", range(8))
+def test_number_tapers_are_those_of_the_standard(number: int) -> None:
+    found = drive.NUMBER_TAPERS[number]
+    slope = 1 / (2 * SHANK_TAPERS[number])
+    assert math.tan(math.radians(found.half_angle)) == pytest.approx(slope, rel=0.006)
+    carried = 0.12 * 700 * found.mean_radius / 1000 / (slope + 0.12) * math.hypot(1, slope)
+    assert drive.number_taper_torque(number, 700, 0.12) == pytest.approx(carried, rel=0.002)
+
+
 def test_larger_tapers_carry_more() -> None:
     torques = [drive.number_taper_torque(number, 500) for number in drive.NUMBER_TAPERS]
     assert torques == sorted(torques)
     with pytest.raises(FigureInputError, match="taper"):
         drive.number_taper_torque(9, 500)
+
+
+def test_drive_that_hardly_carries_more_than_the_dead_center_drags_still_has_a_thrust() -> None:
+    """Half a millimeter of arm is left of 1.5: 20 N at 10 mm, three times over, ask for 1200 N."""
+    thrust = drive.required_thrust(20, 10, 1.5, 2, 0.5, 0.25, 12, tail_friction=0.25, tail_radius=2, tail_half_angle=30)
+    assert thrust == pytest.approx(1200)
+
+
+def test_wood_softer_than_a_megapascal_still_meets_the_teeth() -> None:
+    """Half of all strengths: twice the depth, the same grip."""
+    firm = {"face_angle": 30.0, "back_angle": 30.0, "friction": 0.35, "parallel": 1.0, "perpendicular": 0.2}
+    soft = {**firm, "parallel": 0.5, "perpendicular": 0.1}
+    assert teeth.entry_resistance(**firm) < 1
+    assert teeth.grip_low(**soft) == pytest.approx(teeth.grip_low(**firm))
+    assert math.isfinite(teeth.grip_low(**soft))
+    depths = [
+        teeth.tooth_penetration(thrust=5, teeth=4, inner_radius=5, outer_radius=12, **wood) for wood in (firm, soft)
+    ]
+    assert depths[1] == pytest.approx(2 * depths[0])
 
 
 def test_effective_grip_is_capped_three_ways() -> None:

@@ -91,6 +91,17 @@ PARTS: list[tuple[Callable[[], Figure], dict[str, tuple[float, str]]]] = [
         },
     ),
     (
+        lambda: teeth.tooth_slip_torque.figure(**SPUR, share=0.45),
+        {
+            "penetration": (SUNK / 2, "mm"),
+            "bite_torque": (4 * 1.5 * 10.1 * 7.5 * SUNK / 2 * 8.75 / 1000, "N·m"),
+            "mean_radius": (8.75, "mm"),
+            "grip_low": (LOW, ""),
+            "grip_best": (min(2 * LOW, RIDE, 1.5), ""),
+            "grip_ride": (RIDE, ""),
+        },
+    ),
+    (
         lambda: slender.whirl_speed.figure(25, 900, 12.6, 705, "pinned-pinned"),
         {
             "end_number": (math.pi**2, ""),
