@@ -152,7 +152,7 @@ def plain(node: Node) -> str:
     return (node.text or "") if isinstance(node, Scalar) else "[..]"
 
 
-def unknown(place: Place, above: str, name: str, model: type[Section], *, look: bool = True) -> Problem:
+def unknown(place: Place, above: str, name: str, model: type[Section], *, look: bool) -> Problem:
     """The problem of a field that does not exist, with the field it may have been meant for."""
     known = ", ".join(model.declared)
     where = f"fields of {above[:-1]}" if above else "fields of a case"
@@ -168,7 +168,7 @@ def _all_names() -> tuple[str, ...]:
 def nearest_field(above: str, name: str) -> str | None:
     """The field of that name elsewhere, or the most like it: in the same section first."""
     plain_name = name.casefold().replace("-", "_").replace(" ", "_").rpartition(".")[2]
-    beside = {full[len(above) :]: full for full in _all_names() if full.startswith(above) and full != above[:-1]}
+    beside = {full[len(above) :]: full for full in _all_names() if full.startswith(above)}
     last = {full.rpartition(".")[2]: full for full in reversed(_all_names())}
     for names in ({key: full for key, full in beside.items() if "." not in key}, last):
         if plain_name in names:

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from advisor.reading.nodes import DEEPEST, Entry, Fields, Listing, Node, Scalar
 from advisor.reading.problems import InputFault, Place, fault
 
-SPACE = re.compile(r"[ \t\r\n]*")
+SIGN = re.compile(r"[^ \t\r\n]")
 STRING = re.compile(r'"(?:[^"\\\x00-\x1f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"')
 PLAIN = re.compile(r"-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][-+]?[0-9]+)?|true|false|null")
 
@@ -31,8 +31,8 @@ class _Reader:
 
     def skip(self) -> str:
         """The next sign that is no space, empty at the end."""
-        match = SPACE.match(self.text, self.at)
-        self.at = match.end() if match else self.at
+        match = SIGN.search(self.text, self.at)
+        self.at = match.start() if match else len(self.text)
         return self.text[self.at : self.at + 1]
 
     def sign(self, allowed: str) -> str:

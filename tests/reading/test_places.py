@@ -1,0 +1,126 @@
+"""Where a fault is said to be, in every format and in words, and what of the text is quoted."""
+
+from __future__ import annotations
+
+import pickle
+
+import pytest
+
+from advisor.reading import InputFault, Problem, read_case, read_text
+from advisor.reading.files import Format, text_of_bytes
+from tests.reading.texts import only, problems, word_problems
+
+THREE = ["work.material=ash", "work.diameter=10 in", "work.length=3 in"]
+MISSING = ["work.material", "work.diameter", "work.length"]
+Spot = tuple[int | None, int | None]
+
+
+@pytest.mark.parametrize(
+    ("format_", "text", "spot"),
+    [
+        ("yaml", "title: x\nwork:\n", (2, 6)),
+        ("yaml", "title: x\nwork: {}\n", (2, 7)),
+        ("yaml", "title: x\n", (1, 1)),
+        ("json", '{"title": "x",\n "work": {}}', (2, 10)),
+        ("json", '\n {"title": "x"}', (2, 2)),
+        ("toml", 'title = "x"\n[work]\n', (2, 2)),
+        ("toml", 'title = "x"\n', (None, None)),
+    ],
+)
+def test_what_is_missing_is_missing_in_its_section(format_: Format, text: str, spot: Spot) -> None:
+    found = problems(text, format_, "my case")
+    assert [problem.field for problem in found] == MISSING
+    assert {(problem.file, problem.line, problem.column) for problem in found} == {("my case", *spot)}
+
+
+def test_what_is_missing_in_words_is_missing_in_the_word_that_opened_the_section() -> None:
+    assert {problem.file for problem in word_problems("title=x")} == {"the words"}
+    assert [problem.file for problem in word_problems("work.material=ash")] == ["the word work.material=ash"] * 2
+    with pytest.raises(InputFault) as refused:
+        read_case(None)
+    assert refused.value.problems[0].file == "no case"
+
+
+def test_a_list_or_fields_of_a_word_lie_in_that_word() -> None:
+    for word in ("work.radii=[x, 1 in, 1 in, 1 in, 1 in, 1 in]", "work.balance_test={weight: x, radius: 1 in}"):
+        problem = only(word_problems(*THREE, word))
+        assert (problem.file, problem.line, problem.column, problem.value) == (f"the word {word}", None, None, "x")
+
+
+def test_fields_where_a_list_belongs() -> None:
+    problem = only(word_problems(*THREE, "work.condition={check: yes}"))
+    assert (problem.value, problem.message) == (None, "stands where a list belongs")
+
+
+TOML = """\
+[work]
+'material' = "ash"
+"diameter" = "10 parsec"
+length = "3 in"
+wal = 3
+radii = ["1 in",
+  "2 in"]
+hold = { "method" = 3 }
+"""
+
+
+def test_places_in_toml() -> None:
+    found = [(problem.field, problem.line, problem.column) for problem in problems(TOML, "toml")]
+    assert found == [("work.diameter", 3, 14), ("work.wal", 5, 7), ("work.radii", 6, 9), ("work.hold", 8, 8)]
+
+
+@pytest.mark.parametrize("text", ['a = 1\nb = 2\nc = """x', 'title = "x"\n\n[work]\nc = """x'])
+def test_a_toml_text_that_breaks_off_is_wrong_behind_its_last_sign(text: str) -> None:
+    problem = only(problems(text, "toml"))
+    assert (problem.line, problem.column) == (text.count("\n") + 1, 9)
+
+
+def test_toml_values_are_texts_as_they_were_typed() -> None:
+    def title(written: str) -> str | None:
+        head = f"title = {written}\n[work]\n"
+        case = read_text(head + 'material = "White Ash"\ndiameter = "10 in"\nlength = "3 in"', "toml", "case")
+        assert case.work.material == "White Ash"
+        return case.title
+
+    assert [title(text) for text in ("true", "1.50", "17", '"Yes"')] == ["true", "1.50", "17", "Yes"]
+
+
+@pytest.mark.parametrize(("opened", "closed"), [('{"a": ', "}"), ("[", "]"), ('{"a": [', "]}")])
+def test_json_goes_twelve_deep(opened: str, closed: str) -> None:
+    levels = len(opened.replace('"a": ', ""))
+    times = 12 // levels
+    assert "too deep" not in str(problems(opened * times + "1" + closed * times, "json")[0])
+    assert only(problems(opened * times + "[1]" + closed * times, "json")).message == "goes too deep"
+
+
+def test_json_quotes_twenty_signs_of_what_it_is_not() -> None:
+    problem = only(problems('{"title": ' + "x" * 30, "json"))
+    assert (problem.field, problem.value) == ("", "x" * 20)
+    assert only(problems('{"title": xx\n}', "json")).value == "xx"
+    assert [problem.field for problem in problems('{"title": "x"} \n\t', "json")] == MISSING
+
+
+def test_bytes_that_are_no_text_are_placed_in_their_line() -> None:
+    with pytest.raises(InputFault) as refused:
+        text_of_bytes(b"title: x\nunits: inch\nwork: \xff\n", "a")
+    assert refused.value.problems[0][:3] == ("a", 3, 7)
+
+
+def test_a_field_is_looked_for_beside_before_elsewhere() -> None:
+    assert only(word_problems(*THREE, "cut.Diameter=3 mm")).nearest == "cut.diameter"
+    assert only(word_problems(*THREE, "machine.Diameter=3 mm")).nearest == "work.diameter"
+
+
+@pytest.mark.parametrize("length", [90, 300])
+def test_an_unknown_name_is_given_by_its_first_hundred_signs(length: int) -> None:
+    problem = only(problems("work: {material: ash, diameter: 1 in, length: 1 in, " + "x" * length + ": 1}"))
+    assert problem.field == ("work." + "x" * length)[:100]
+
+
+def test_a_problem_of_no_file_tells_the_field_alone() -> None:
+    assert str(Problem(None, None, None, "work.wall", "3", "has no unit")) == "work.wall: '3' has no unit"
+
+
+def test_a_fault_travels_between_processes_whole() -> None:
+    found = InputFault(problems("work: {material: ash, diameter: 1, length: x}"))
+    assert pickle.loads(pickle.dumps(found)).problems == found.problems
