@@ -68,6 +68,23 @@ def test_numbers_are_shown_without_exponent(number: float, shown: str) -> None:
     assert Ruling(rule("a", says="{x}"), Fact("thrust", {"x": number})).text == shown
 
 
+@pytest.mark.parametrize(
+    ("number", "written"),
+    [
+        (3, "3.0"),
+        (0.1, "0.1"),
+        (1.23456789e-7, "0.000000123456789"),
+        (-1.2345678949e-7, "-0.000000123456789"),
+        (1e-5, "0.0000100000000"),
+        (1e16, "10000000000000000.0"),
+        (123456789012345.0, "123456789000000.0"),
+        (1e9, "1000000000.0"),
+    ],
+)
+def test_numbers_reach_the_engine_to_nine_figures_without_exponent(number: float, written: str) -> None:
+    assert adapter.plain(number) == written
+
+
 def test_a_missing_word_is_told_with_the_rule_and_what_there_is() -> None:
     (ruling,) = Engine(Book([NO_WINDOW])).run([Fact("thrust", {"margin": 0.5})])
     with pytest.raises(MissingWord, match=r"rule no-window: no word for \{needed\}.*carries margin"):

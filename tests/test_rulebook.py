@@ -157,6 +157,8 @@ def test_a_rule_takes_name_topic_and_page_from_its_file(folder: Path) -> None:
     (deeper / "__init__.py").touch()
     (deeper / "cold.py").write_text(PAGE)
     (folder / "thrust" / "table.csv").write_text("a,b\n")
+    for passed_over in (".hidden", "__pycache__"):
+        (folder / passed_over).mkdir()
     book = load_book("shelf")
     assert [(entry.topic, entry.name) for entry in book] == [("holding/glue", "cold"), ("thrust", "no-window")]
     assert book.topics == ("holding/glue", "thrust")
@@ -218,6 +220,13 @@ def test_a_file_that_is_no_rule_is_named(text: str, message: str, folder: Path) 
     assert "good" not in str(caught.value)
 
 
+def test_a_page_is_looked_at_only_when_asked_for(folder: Path) -> None:
+    (folder / "thrust" / "bare.py").write_text(PAGE.split('"""')[2])
+    assert load_book("shelf", checked=False).by_name("bare").doc == ""
+    with pytest.raises(BookError, match="has no docstring"):
+        load_book("shelf")
+
+
 def test_all_bad_files_are_named_at_once(folder: Path) -> None:
     (folder / "thrust" / "one.py").write_text("rule = 1\n")
     (folder / "thrust" / "two.py").write_text("rule = 2\n")
@@ -277,6 +286,8 @@ def test_copies_lack_or_change_one_rule() -> None:
     changed = book.with_rules([rule(name="b", says="y"), rule(name="c")])
     assert [(entry.name, entry.says) for entry in changed] == [("a", "x"), ("b", "y"), ("c", "x")]
     assert [(entry.name, entry.says) for entry in book] == [("a", "x"), ("b", "x")]
+    silent = book.with_rules([rule(name="a")])
+    assert (silent.kinds, silent.types) == (book.kinds, book.types)
     with pytest.raises(UnknownRule):
         book.without("z")
 
