@@ -33,9 +33,9 @@ def test_what_is_missing_is_missing_in_its_section(format_: Format, text: str, s
     assert {(problem.file, problem.line, problem.column) for problem in found} == {("my case", *spot)}
 
 
-def test_what_is_missing_in_words_is_missing_in_the_word_that_opened_the_section() -> None:
-    assert {problem.file for problem in word_problems("title=x")} == {"the words"}
-    assert [problem.file for problem in word_problems("work.material=ash")] == ["the word work.material=ash"] * 2
+def test_what_is_missing_in_words_is_missing_in_all_of_them() -> None:
+    assert {problem[:3] for problem in word_problems("title=x")} == {("the words", None, None)}
+    assert [problem[:3] for problem in word_problems("work.material=ash")] == [("the words", None, None)] * 2
     with pytest.raises(InputFault) as refused:
         read_case(None)
     assert refused.value.problems[0].file == "no case"
