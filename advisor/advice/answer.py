@@ -34,9 +34,16 @@ def _unique(entries: Iterable[dict[str, Any]]) -> list[dict[str, Any]]:
     return list(first.values())
 
 
+def _tells_how(ruling: Ruling) -> bool:
+    """It tells with what care to hold or run the piece, which is no word for one that must not be mounted."""
+    return ruling.rule.effect is Effect.WITH_CARE and ruling.rule.topic in ("choice", "thrust", "speed", "slender")
+
+
 def reasons(advice: Advice) -> list[dict[str, Any]]:
     """Why the verdict, worst first."""
+    refused = advice.verdict == "do-not-mount"
     found = [ruling for ruling in advice.rulings if ruling.rule.effect in VERDICT_RANK]
+    found = [ruling for ruling in found if not (refused and _tells_how(ruling))]
     found.sort(key=lambda ruling: (VERDICT_RANK[ruling.rule.effect], not ruling.rule.hard))
     return _unique(
         {"rule": entry.rule.name, "text": entry.text, "basis": basis_of(entry), "do": entry.remedy} for entry in found

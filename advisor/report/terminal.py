@@ -90,11 +90,13 @@ def _bar(share: float) -> str:
     return "█" * max(1, round(share * BAR))
 
 
-def _limits(part: Mapping[str, Any], key: str, unit: str) -> Iterator[Line]:
+def _limits(part: Mapping[str, Any], key: str, unit: str, refused: bool) -> Iterator[Line]:
     limits = part.get("limits", [])
     if not limits:
         return
     yield from _title(f"Limits, {unit} (the shortest bar decides)")
+    if refused:
+        yield Line("  None of these is a value to run at: it must not be mounted.", "reason")
     shown = limits[:LIMIT_ROWS]
     top = math.log10(max(limit[key] for limit in shown) + 1)
     bottom = math.log10(min(limit[key] for limit in shown) + 1)
@@ -192,12 +194,13 @@ def _list(title: str, texts: Iterable[str], role: str = "text") -> Iterator[Line
 def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bool = False) -> Iterator[Line]:
     """The answer as lines, the verdict first."""
     verdict = answer["verdict"]
+    refused = verdict == "do-not-mount"
     yield Line(f"{HEADLINE[verdict]}  {title}", verdict)
     for reason in answer["reasons"][:1]:
         yield from wrapped(reason["text"], "  ", "reason", 2)
         if reason["do"] and reason["do"] not in reason["text"]:
             yield from wrapped(reason["do"], "  -> ", "do", 5)
-    if verdict != "do-not-mount":
+    if not refused:
         if any(part in answer for part in ("holding", "speed", "thrust")):
             yield from _title("What to do")
         yield from doing(answer, units)
@@ -205,17 +208,17 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
         yield from _steps(answer)
     yield from _list("Cautions", (entry["text"] for entry in answer["cautions"]), "caution")
     others = [say.with_remedy(reason) for reason in answer["reasons"][1:]]
-    yield from _list("Also", [*others, *(answer["notes"] if verdict != "do-not-mount" else [])])
+    yield from _list("Also", [*others, *([] if refused else answer["notes"])])
     yield from _changes(answer)
     yield from _list("The cut", cut_lines(answer.get("tool", {}), units))
-    yield from _limits(answer.get("speed", {}), "rpm", "rpm")
+    yield from _limits(answer.get("speed", {}), "rpm", "rpm", refused)
     if "spread" in answer.get("speed", {}):
         from advisor.report.spread import spread_lines
 
         yield from spread_lines(answer["speed"]["spread"])
     yield from _energy(answer.get("speed", {}))
     yield from _ladder(answer.get("speed", {}), units)
-    yield from _limits(answer.get("thrust", {}), "n", "newtons")
+    yield from _limits(answer.get("thrust", {}), "n", "newtons", refused)
     yield from _holds(answer, len(answer.get("holding", [])) if everything_held else HOLD_ROWS)
     yield from _list("Nobody said, so assumed", say.assumed_lines(answer), "quiet")
     yield from _list("Could not be checked", say.unchecked_lines(answer), "quiet")
