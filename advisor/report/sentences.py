@@ -93,7 +93,6 @@ def unchecked_lines(answer: Mapping[str, Any]) -> Iterable[str]:
     return (f"{entry['what']}: {entry['missing']}" for entry in answer["could_not_check"])
 
 
-GOVERNED = (
-    "Local codes and licensed practice govern where they say more. Not modeled: chatter, the dynamics of a catch, "
-    "hidden shakes, steered grain."
-)
+NO_VALUE = "None of these is a value to run at: it must not be mounted."
+NOT_MODELED = "Not modeled: chatter, the dynamics of a catch, hidden shakes, steered grain."
+GOVERNED = f"Local codes and licensed practice govern where they say more. {NOT_MODELED}"

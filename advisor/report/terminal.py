@@ -96,7 +96,7 @@ def _limits(part: Mapping[str, Any], key: str, unit: str, refused: bool) -> Iter
         return
     yield from _title(f"Limits, {unit} (the shortest bar decides)")
     if refused:
-        yield Line("  None of these is a value to run at: it must not be mounted.", "reason")
+        yield Line(f"  {say.NO_VALUE}", "reason")
     shown = limits[:LIMIT_ROWS]
     top = math.log10(max(limit[key] for limit in shown) + 1)
     bottom = math.log10(min(limit[key] for limit in shown) + 1)

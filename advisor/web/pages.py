@@ -14,7 +14,7 @@ from advisor.models.questions import End, step
 from advisor.models.questions import Question as Step
 from advisor.models.spoken import spoken
 from advisor.report import numbers
-from advisor.report.sentences import tool_text
+from advisor.report import sentences as say
 from advisor.report.words import HEADLINE, WINDOW_WORDS
 from advisor.web.asked import ASKS, Question
 from advisor.web.compared import Comparison
@@ -72,11 +72,12 @@ def _templates() -> Environment:
         "size": numbers.length,
         "energy": numbers.energy,
         "plain": spoken,
-        "tool_text": tool_text,
+        "tool_text": say.tool_text,
         "figures": several_figures,
         "field_label": field_label,
     }
     found.globals |= {"bars": bars, "headline": HEADLINE, "sign": SIGNS, "window_words": WINDOW_WORDS, "asks": ASKS}
+    found.globals["say"] = say
     return found
 
 
