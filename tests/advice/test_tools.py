@@ -30,7 +30,7 @@ def test_a_hand_tool_comes_with_its_bevel_its_never_and_the_load_of_the_cut() ->
     found = tool(text)
     assert found == {
         "kind": "spindle roughing gouge",
-        "why": "a broad edge takes the corners off; on spindles only, never on a bowl",
+        "why": "a broad edge brings it round; only with the grain along the axis",
         "source": PRACTICE,
         "bevel_deg": [40.0, 45.0],
         "never": "on side-grain bowls: its thin tang snaps",
