@@ -279,11 +279,11 @@ def test_a_change_comes_with_the_thrust_to_set_then() -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "NARROW; cut.wanted_rpm=3500",  # whirls under its thrust
-        "BOWL; hold.method=faceplate-screws",
-        "BOWL; hold.method=jaws-on-tenon; hold.tail.kind=none; work.state=round; cut.operation=hollowing",
-        "BOWL; hold.method=screw-chuck; machine.tailstock=no",
-        "SPINDLE; hold.method=spur-drive; hold.tail.kind=dead-point; work.state=round; machine.mass=900kg",
+        "NARROW; cut.wanted_rpm=3500; hold.kit=[spur-drive]",  # whirls under its thrust
+        "BOWL; hold.kit=[faceplate-screws]",
+        "BOWL; hold.kit=[jaws-on-tenon]; hold.tail.kind=none; work.state=round; cut.operation=hollowing",
+        "BOWL; hold.kit=[screw-chuck]; machine.tailstock=no",
+        "SPINDLE; hold.kit=[spur-drive]; hold.tail.kind=dead-point; work.state=round; machine.mass=900kg",
     ],
 )
 def test_the_ceiling_tried_is_that_of_the_whole_advice(text: str) -> None:
@@ -292,7 +292,7 @@ def test_the_ceiling_tried_is_that_of_the_whole_advice(text: str) -> None:
 
 
 def test_the_ladder_begins_with_the_ceiling_of_today_and_knows_the_hold_in_use() -> None:
-    advice = advice_of("BOWL; hold.method=clamped-faceplate; machine.mass=900kg")
+    advice = advice_of("BOWL; hold.kit=[clamped-faceplate]; machine.mass=900kg")
     found = rungs(advice)
     assert (found[0].ceiling, found[0].governed_by) == (advice.speed.ceiling.value, advice.speed.ceiling.name)
     assert {rung.governed_by for rung in found[1:]} == {"device-mark"}  # clamps on a plate stop at 400 rpm
