@@ -102,7 +102,7 @@ def test_it_goes_on_where_it_was_stopped_and_restart_forgets(tmp_path: Path) -> 
     assert resumed.resume() == 2
     with pytest.raises(EOFError):
         resumed.run()
-    assert "3. What is to be seen on it?" in second.text
+    assert "3. What do you see on it?" in second.text
     assert "1. What is it made of?" in second.text
     assert Saved(tmp_path / "x", WORDS).load() == [Said("material", ("work.material",), "oak")]
 

@@ -70,6 +70,6 @@ def test_the_values_that_were_typed_differently() -> None:
     after = Question(typed={"work.material": ("ash",), "work.condition": ("check", "pith"), "title": ("x",)})
     assert changed_values(before, after) == [
         Row("Shape now", "disc", "not said"),
-        Row("What is to be seen on it", "not said", "check, pith"),
+        Row("What you see on it", "not said", "check, pith"),
         Row("title", "not said", "x"),
     ]

@@ -44,7 +44,7 @@ def no_cautions(case: Case, found: Answer) -> bool:
 
 @never
 def no_word_of_the_eyes(case: Case, found: Answer) -> bool:
-    """Spectacles under a shield, always."""
+    """Safety glasses under a shield, always."""
     del case
     return "eyes" not in {entry["rule"] for entry in found["cautions"]}
 
