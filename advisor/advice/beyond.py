@@ -132,7 +132,7 @@ def nearest_change(situation: Situation, engine: Fires, judgement: Judgement) ->
     for hold in reached[:NEAREST]:
         for proposal in hold_proposals(situation, engine, hold):
             if proposal.verdict in ("suits", "with-care"):
-                return f"{spoken(hold.method)} with {proposal.text}"
+                return f"{spoken(hold.method)}, {proposal.text}"
     return ""
 
 

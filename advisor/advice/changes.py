@@ -338,6 +338,8 @@ def hold_proposals(situation: Situation, engine: Fires, hold: JudgedHold) -> lis
     """Single changes that better the verdict on one hold, each tried through the model and the rules."""
     if hold.verdict == "suits":
         return []
+    if situation.operation == "hollowing" and hold.method in BETWEEN_CENTERS:
+        return []  # a center stands where the hollow is to be, whatever else changes
     trials = [
         *_cut_trials(situation, hold),
         *_jaw_trials(situation.case, hold, situation.body.end_diameter),

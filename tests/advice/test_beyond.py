@@ -182,9 +182,9 @@ def nearest(monkeypatch: pytest.MonkeyPatch, verdicts: dict[str, list[str]]) -> 
 @pytest.mark.parametrize(
     ("verdicts", "told"),
     [
-        ({"b": ["suits"], "a": ["with-care"]}, "a with change 0"),
-        ({"a": ["not-advised", "could-not-check"], "b": ["not-advised", "suits"]}, "b with change 1"),
-        ({"d": ["suits"]}, "d with change 0"),
+        ({"b": ["suits"], "a": ["with-care"]}, "a, change 0"),
+        ({"a": ["not-advised", "could-not-check"], "b": ["not-advised", "suits"]}, "b, change 1"),
+        ({"d": ["suits"]}, "d, change 0"),
         ({"e": ["suits"]}, ""),
         ({}, ""),
     ],
@@ -202,7 +202,7 @@ def test_a_change_really_tried_lets_a_hold_pass() -> None:
     judgement = judge(situation, default_engine())
     assert not judgement.accepted
     told = nearest_change(situation, default_engine(), judgement)
-    assert told == f"{spoken('faceplate-screws')} with sheet-metal screws"
+    assert told == f"{spoken('faceplate-screws')}, sheet-metal screws"
 
 
 def test_what_would_do_is_the_one_thing_else_the_nearest_change_else_another_piece(

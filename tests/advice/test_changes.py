@@ -546,6 +546,13 @@ def test_a_hold_that_lets_go_of_a_heavy_cut_is_tried_with_lighter_ones_and_less_
     assert "half the overhang" not in bettered(f"{text}; work.length=3in", "long-jaws")
 
 
+@pytest.mark.parametrize("method", ["spur-drive", "friction-block", "mandrel"])
+def test_nothing_is_tried_to_hollow_a_piece_between_centers(method: str) -> None:
+    text = "SPINDLE; work.purpose=box; cut.operation={}"
+    assert bettered(text.format("hollowing"), method, tail_up=False) == {}
+    assert bettered(text.format("roughing"), method, tail_up=False) != {}
+
+
 TAIL = "the tailstock up (for as long as the cut leaves room)"
 
 

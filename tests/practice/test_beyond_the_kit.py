@@ -87,7 +87,7 @@ BAR_ALONE = "SPINDLE; work.form=round; work.length=34in; machine.tailstock=no"
     ("situation", "rule", "said"),
     [
         (f"{BAR_ALONE}; hold.kit=[double-sided-tape]", "nothing-in-the-kit-holds-it", "nothing outside it either"),
-        (BAR_ALONE, "no-hold-found", "with a lathe with a tailstock"),
+        (BAR_ALONE, "no-hold-found", ", a lathe with a tailstock"),
         ("BALL; work.condition=[check]; machine.tailstock=no; hold.kit=[vacuum]", "nothing-in-the-kit-holds-it", ""),
     ],
 )
