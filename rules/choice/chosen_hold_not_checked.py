@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("choice", chosen="yes", verdict="could-not-check"),
     effect=Effect.ASK_FIRST,
-    says="The hold you chose ({method}) could not be checked: {reason}",
+    says="The hold you chose ({method}) could not be checked. {reason}",
     do="Give what is missing, or change the hold: {best}.",
     opens=("hold.method",),
 )

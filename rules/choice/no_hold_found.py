@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("choice", limited="no", best_verdict=one_of("refused", "not-advised", "could-not-check")),
     effect=Effect.ASK_FIRST,
-    says="No ordinary hold takes it as it is: {reason}",
+    says="No ordinary hold takes it as it is. {reason}",
     do="What would let one hold: {would_do}.",
     opens=("hold.method",),
 )

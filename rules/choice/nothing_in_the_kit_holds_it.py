@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("choice", limited="yes", best_verdict=one_of("refused", "not-advised", "could-not-check")),
     effect=Effect.DO_NOT_MOUNT,
-    says="As set up nothing to hand holds it: {reason}",
+    says="As set up, nothing to hand holds it. {reason}",
     do="What would do it: {would_do}.",
     opens=("hold.kit",),
 )

@@ -4,7 +4,7 @@ What it looks at   every job
 Why it matters     most injuries happened with the shield off
 What to do         impact-rated glasses first, a shield over them, kept clean
 Does not apply     nothing: it always holds
-Sources            ANSI Z87.1: a face shield is secondary protection over primary safety glasses; common practice, no source
+Sources            ANSI Z87.1: a face shield is secondary, safety glasses come first; common practice, no source
 """
 
 from advisor.rulebook import Effect, Rule, fact, none_of

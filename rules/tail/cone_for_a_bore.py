@@ -12,5 +12,8 @@ from advisor.rulebook import Effect, Rule, fact, none_of
 rule = Rule(
     when=fact("tail", bored="yes", center=none_of("live-cone")),
     effect=Effect.CHECK,
-    says=("Bored end: carry it on a cone or bull-nose that fills the bore, thrust light, the wall splits from inside."),
+    says=(
+        "Bored end: carry it on a cone or bull-nose that fills the bore, or on a turned plug where the bore is wider "
+        "than any cone; thrust light, the wall splits from inside."
+    ),
 )
