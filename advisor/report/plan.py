@@ -63,7 +63,8 @@ def pause_texts(stage: Mapping[str, Any], units: str) -> list[str]:
         texts.append(f"leave it {length(part['diameter_mm'], units)} across or more for a finished {finished}")
     moistures = f"{part['from_percent']:.0f} to {part['to_percent']:.0f} %"
     oval = f"expect it {length(part['oval_mm'], units)} out of round"
-    texts.append(f"{part['wood']} dried from {moistures} shrinks {part['shrinks_percent']:.1f} % the one way: {oval}")
+    shrinks = f"shrinks {part['shrinks_percent']:.1f} % one way and less the other"
+    texts.append(f"{part['wood']} dried from {moistures} {shrinks}: {oval}")
     return texts
 
 
