@@ -673,6 +673,10 @@ def test_a_change_of_a_hold_is_told_only_where_the_verdict_really_betters(now: s
     assert bool(found) is told
 
 
+def test_another_hold_that_suits_is_no_change_of_this_one() -> None:
+    assert hold_proposals(situation_of("BOWL"), Allowing("spur-drive"), judged("faceplate-screws", "refused")) == []
+
+
 def test_changes_of_a_hold_are_told_with_its_verdict_then_and_the_one_thing_beside_them(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
