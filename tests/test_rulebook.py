@@ -15,6 +15,7 @@ from advisor.rulebook import (
     Book,
     BookError,
     Effect,
+    MissingWord,
     Rule,
     UnknownRule,
     above,
@@ -25,6 +26,7 @@ from advisor.rulebook import (
     below,
     between,
     fact,
+    kept_book,
     load_book,
     none_of,
     one_of,
@@ -68,6 +70,7 @@ def rule(**parts: Any) -> Rule:
         (fact("hold", low=between(0.25, 2)), "hold: low at least 0.25 and below 2"),
         (fact("hold", low=all_of(above(1), below(2)), glue=present), "hold: low above 1 and below 2; glue is known"),
         (fact("hold", form=one_of("log", "half-log", "slab")), "hold: form is log, half-log or slab"),
+        (fact("hold", form=one_of("log", "slab")), "hold: form is log or slab"),
         (fact("hold", form=none_of("log"), glue=absent), "hold: form is none of log; glue is not known"),
         (fact("hold", big=above(123456789), small=below(0.0001)), "hold: big above 123456789; small below 0.0001"),
     ],
@@ -136,6 +139,22 @@ def test_rules_that_fit_are_taken() -> None:
     assert [str(effect) for effect in (Effect.REFUSE, Effect.WITH_CARE)] == ["refused", "go-with-care"]
 
 
+def test_names_are_filled_with_texts_and_with_numbers_to_three_figures() -> None:
+    filled = rule().fill(
+        "{tail}, {count} of {share}", {"tail": "cup", "count": 12, "share": 0.12345}, {"count": "a dozen"}
+    )
+    assert filled == "cup, a dozen of 0.123"
+    with pytest.raises(MissingWord, match=r"rule a: no word for \{tail\} in '\{tail\}'; the fact carries nothing$"):
+        rule().fill("{tail}", {}, {})
+
+
+def test_what_a_rule_does_is_on_its_page() -> None:
+    reach = rule(effect=Effect.REACH, says="", order=("collet", "jam-chuck")).explain()
+    assert "\nOrder\n    collet, jam-chuck\n" in reach
+    refusal = rule(effect=Effect.DO_NOT_MOUNT, hard=True).explain()
+    assert "\nThen\n    do-not-mount, nothing switches it off\n" in refusal
+
+
 @pytest.fixture
 def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     """An importable package `shelf` with one topic; rules go below it."""
@@ -202,6 +221,8 @@ def test_the_page_is_read_by_its_labels() -> None:
         (PAGE.replace("rule = Rule", "role = Rule"), r"thrust/bad\.py: holds no `rule = Rule"),
         (PAGE + "\nother = Rule(fact('x'), Effect.NOTE, says='x')\n", r"thrust/bad\.py: holds more than one rule"),
         (PAGE.split('"""')[2], r"thrust/bad\.py: has no docstring"),
+        ('"""Title."""' + PAGE.split('"""')[2], r"its docstring has the sections none; needed, in this order: What it"),
+        ('"""A.\n\nSources  x\n"""' + PAGE.split('"""')[2], r"its docstring has the sections Sources; needed"),
         (PAGE.replace("Why it matters ", "Why it is bad "), r"thrust/bad\.py: its docstring has the sections"),
         (PAGE.replace("What to do: ", "What to do instead: "), r"thrust/bad\.py: its docstring has the sections"),
         (PAGE.replace("    work held in a chuck\n", ""), r"thrust/bad\.py: its section 'Does not apply' is empty"),
@@ -227,19 +248,39 @@ def test_a_page_is_looked_at_only_when_asked_for(folder: Path) -> None:
         load_book("shelf")
 
 
+def test_a_rule_file_knows_its_name_and_place(folder: Path) -> None:
+    told = "\nplace = (__name__, __file__)\nassert place == ('shelf.thrust.known', {!r})\n"
+    (folder / "thrust" / "known.py").write_text(PAGE + told.format(str(folder / "thrust" / "known.py")))
+    assert load_book("shelf").by_name("known").topic == "thrust"
+
+
+def test_the_book_of_an_answer_has_no_pages(folder: Path) -> None:
+    (folder / "thrust" / "no_window.py").write_text(PAGE)
+    (folder / "thrust" / "bare.py").write_text(PAGE.split('"""')[2])
+    assert [(entry.name, entry.topic, entry.doc) for entry in kept_book("shelf")] == [
+        ("bare", "thrust", ""),
+        ("no-window", "thrust", ""),
+    ]
+
+
 def test_all_bad_files_are_named_at_once(folder: Path) -> None:
     (folder / "thrust" / "one.py").write_text("rule = 1\n")
     (folder / "thrust" / "two.py").write_text("rule = 2\n")
     (folder / "three.py").write_text(PAGE)
     with pytest.raises(BookError) as caught:
         load_book("shelf")
-    starts = [line.partition(":")[0] for line in str(caught.value).splitlines()]
-    assert starts == ["three.py", "thrust/one.py", "thrust/two.py"]
+    lines = str(caught.value).splitlines()
+    assert [line.partition(":")[0] for line in lines] == ["three.py", "thrust/one.py", "thrust/two.py"]
+    assert lines[0] == "three.py: a rule stands in the folder of its topic"
 
 
 def test_a_topic_that_would_not_be_installed_is_told(folder: Path) -> None:
     (folder / "speed").mkdir()
     with pytest.raises(BookError, match=r"folder speed has no __init__\.py"):
+        load_book("shelf")
+    (folder / "speed" / "__init__.py").touch()
+    (folder / "speed" / "slow").mkdir()
+    with pytest.raises(BookError, match=r"folder speed/slow has no __init__\.py"):
         load_book("shelf")
 
 
@@ -260,6 +301,9 @@ def test_a_wrong_name_gets_the_nearest() -> None:
         book.by_name("no-widow")
     with pytest.raises(UnknownRule, match="list rules"):
         book.by_name("qqqqqq")
+    alike = Book([rule(name=f"window-{number}") for number in range(5)])
+    with pytest.raises(UnknownRule, match=r"did you mean window-\d or window-\d or window-\d\?$"):
+        alike.by_name("window")
 
 
 def test_kinds_and_types_come_from_the_rules() -> None:
