@@ -103,7 +103,7 @@ def one_hold(hold: JudgedHold, rank: int, changes: Iterable[str]) -> dict[str, A
         "sizes": {key: value for key, value in hold.figures.sizes.items() if value is not None},
         "tail": "up" if hold.figures.tail_up else "away",
         "low": hold.figures.low,
-        "typical_over_divisor": None if hold.figures.typical is None else hold.figures.typical / hold.figures.divisor,
+        "typical_over_divisor": hold.figures.divided,
     }
 
 

@@ -101,10 +101,9 @@ def _weight(ruling: Ruling) -> int:
     return WORST_FIRST.index(effect) if effect in WORST_FIRST else len(WORST_FIRST)
 
 
-def _rank(hold: JudgedHold, lively: bool) -> tuple[int, int, int, int, float]:
-    careful = 0 if hold.verdict == "suits" else 1
-    margin = hold.figures.typical / hold.figures.divisor if hold.figures.typical is not None else 0.0
-    return CLASS[hold.verdict], careful if lively else 0, hold.place, careful, -margin
+def _rank(hold: JudgedHold, lively: bool) -> tuple[int, bool, int, bool, float]:
+    careful = hold.verdict != "suits"
+    return CLASS[hold.verdict], careful and lively, hold.place, careful, -(hold.figures.divided or 0.0)
 
 
 def judge(situation: Situation, engine: Fires, methods: Sequence[str] | None = None) -> Judgement:
@@ -112,10 +111,8 @@ def judge(situation: Situation, engine: Fires, methods: Sequence[str] | None = N
     names = tuple(methods) if methods is not None else candidates(situation)
     chosen = implied_method(situation)
     figures: list[tuple[str, float, holds.HoldFigures]] = []
-    speeds: dict[tuple[bool, str], float] = {}
     for method in names:
-        up = holds.tail_up(situation, method)
-        rpm = speeds.setdefault((up, method), first_speed(situation, method, up))
+        rpm = first_speed(situation, method, holds.tail_up(situation, method))
         figures.append((method, rpm, holds.hold_figures(situation, method, rpm)))
     facts = [fact_of.reach(situation)]
     facts += [fact_of.hold(situation, entry, method == chosen) for method, _, entry in figures]

@@ -118,8 +118,9 @@ def test_without_an_order_one_that_suits_comes_before_one_that_wants_care_and_th
 
 
 def test_practice_alone_counts_as_no_margin() -> None:
-    text = "SPINDLE; work.length=4in; hold.kit=[square-socket-drive, spur-drive]"
-    assert ranked({}, text=text) == ["spur-drive", "square-socket-drive"]
+    for modeled in ("spur-drive", "vacuum"):  # ample, and hardly any
+        text = f"SPINDLE; work.length=4in; hold.kit=[square-socket-drive, {modeled}]"
+        assert ranked({}, text=text) == [modeled, "square-socket-drive"]
 
 
 FINISHED = "work.diameter=10in; work.state=finished; work.form=disc; machine.mass=1500kg; work.offset=0.1mm"
@@ -149,6 +150,9 @@ def test_each_hold_is_judged_at_its_own_first_start() -> None:
         assert hold.rpm == first_speed(situation, hold.method, hold.figures.tail_up) == hold.figures.rpm > 0
     assert found.of(buttons).rpm < found.of(spurs).rpm
     assert found.holds[-1].method == buttons
+    plate = "BOWL; hold.kit=[faceplate-screws]"  # an uneven piece starts slower without the tail
+    up, away = (judge(situation_of(f"{plate}{tail}"), Book({})).holds[0] for tail in ("", "; hold.tail.kind=none"))
+    assert up.rpm > away.rpm
 
 
 @pytest.mark.parametrize(
