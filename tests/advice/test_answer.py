@@ -53,6 +53,20 @@ def test_reasons_come_worst_first_and_what_nothing_switches_off_before_the_rest(
     assert found[0] == {"rule": "bursts", "text": "It bursts.", "basis": "EN 204", "do": "Burn 7."}
 
 
+def test_what_must_not_be_mounted_is_not_told_with_what_care_to_hold_or_run_it() -> None:
+    topics = ("choice", "thrust", "speed", "slender")
+    how = [ruling(Effect.WITH_CARE, f"Mind the {topic}.", topic, topic=topic) for topic in topics]
+    stays = [
+        ruling(Effect.WITH_CARE, "Mind the dust.", "dust", topic="hazard"),
+        ruling(Effect.ASK_FIRST, "Ask for a hold.", "hold", topic="choice"),
+        ruling(Effect.DO_NOT_MOUNT, "It parts.", "parts", topic="speed"),
+    ]
+    advice = with_rulings(*how, *stays)
+    refused = answer.reasons(advice._replace(verdict="do-not-mount"))
+    assert [entry["rule"] for entry in refused] == ["parts", "hold", "dust"]
+    assert {entry["rule"] for entry in answer.reasons(advice._replace(verdict="ask-first"))} > set(topics)
+
+
 def test_the_same_words_are_a_reason_once_from_the_rule_that_spoke_first() -> None:
     advice = with_rulings(
         ruling(Effect.ASK_FIRST, "Ask.", "first"),
