@@ -43,7 +43,7 @@ class Unit(NamedTuple):
 
     def check(self, name: str, value: Any) -> None:
         """Raise FigureInputError unless every number in `value` lies within the bounds."""
-        for number_ in (value,) if self.shape == "one" else self._numbers(value):
+        for number_ in self._numbers(value):
             if not self.least <= number_ <= self.most or (self.whole and number_ != int(number_)):
                 raise FigureInputError(name, number_, self.accepted)
 
@@ -67,12 +67,12 @@ class Unit(NamedTuple):
         """The number, list or pairs written in `text`, in this unit. Raises FigureInputError."""
         if self.shape == "given":
             return split_given(name, text)[0]
-        items = [item.strip() for item in text.strip().strip("[]").split(",")] if self.shape != "one" else []
-        if self.shape == "list":
-            return tuple(self._one(name, item) for item in items)
+        if self.shape == "one":
+            return self._one(name, text)
+        items = [item.strip() for item in text.strip().strip("[]").split(",")]
         if self.shape == "pairs":
             return tuple(self._pair(name, item) for item in items)
-        return self._one(name, text)
+        return tuple(self._one(name, item) for item in items)
 
     def _pair(self, name: str, text: str) -> tuple[float, float]:
         position, colon, diameter = text.partition(":")
@@ -150,7 +150,7 @@ def declared_input(name: str, hint: Any, defaults: Mapping[str, Any]) -> Input:
     """The Input that a parameter's type hint declares."""
     unit: Unit | None = None
     choices: tuple[str, ...] = ()
-    for part in (hint,) if get_origin(hint) is Annotated else (hint, *get_args(hint)):
+    for part in (hint, *get_args(hint)):
         if get_origin(part) is Annotated:
             unit = next(entry for entry in get_args(part) if isinstance(entry, Unit))
         elif get_origin(part) is Literal:

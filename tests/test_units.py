@@ -155,6 +155,8 @@ REFUSED = [
     ("1 1/2 3/4 in", LENGTH, "holds more than one number"),
     ("4 ft 2 in 3", LENGTH, "holds more than one number"),
     ("2 in 0 ft", LENGTH, "holds more than one number"),
+    ("4 ft 0.5 ft", LENGTH, "holds more than one number"),
+    ("1.1e100 mm", LENGTH, "is larger than anything here"),
     ("4 ft 1/0 in", LENGTH, "holds more than one number"),
     ("5 LB/FY3", DENSITY, "has a unit that is not known here (LB/FY3)"),
     ("NaN5 mm", LENGTH, "is not a number"),
@@ -190,6 +192,13 @@ REFUSED = [
 @pytest.mark.parametrize(("text", "kind", "expected"), WRITTEN, ids=[text for text, *_ in WRITTEN])
 def test_reads_what_people_write(text: str, kind: Kind, expected: str) -> None:
     assert parse(text, kind) == pytest.approx(float(expected), rel=1e-11)
+
+
+def test_the_largest_and_the_longest_are_still_read() -> None:
+    assert parse("1e100", NUMBER) == 1e100
+    assert parse("7" + " " * 57 + "mm", LENGTH) == 7
+    assert units.spellings(SLOPE) == ()
+    assert "mm" in units.spellings(LENGTH)
 
 
 def test_reads_exactly() -> None:
@@ -292,6 +301,8 @@ def test_converts_to_a_named_unit() -> None:
     assert convert(12000.0, STRESS, "GPa") == 12
     assert convert(25.4, LENGTH, "in") == 1
     assert convert(9.80665, FORCE, "kgf") == 1
+    assert convert(50.8, LENGTH, "Inches") == 2
+    assert convert(3, NUMBER, "") == 3
     with pytest.raises(KeyError):
         convert(1.0, LENGTH, "kg")
 

@@ -61,6 +61,7 @@ BAD = [
     ("a.yaml", b"work:\0", "is not text"),
     ("a.json", bytes(range(256)), "is not text"),
     ("a.yaml", "work: {}".encode("utf-16"), "is saved as UTF-16"),
+    ("a.yaml", b"\xfe\xff" + "work: {}".encode("utf-16-be"), "is saved as UTF-16"),
     ("a.txt", GOOD_YAML.encode(), "has an ending that names no format"),
     ("a", GOOD_YAML.encode(), "has an ending that names no format"),
     ("a.yaml", b"#" * (64 * 1024 + 1), "is too large for a case"),
@@ -102,6 +103,7 @@ def test_a_missing_file_names_its_neighbor(tmp_path: Path) -> None:
 def test_what_is_no_file_is_refused(tmp_path: Path) -> None:
     assert file_problem(tmp_path).message == "is a folder"
     os.mkfifo(tmp_path / "pipe.yaml")
-    assert file_problem(tmp_path / "pipe.yaml").message == "is not a plain file"
+    pipe = file_problem(tmp_path / "pipe.yaml")
+    assert (pipe.message, pipe.accepted) == ("is not a plain file", "a case file that ends in .yaml, .toml or .json")
     assert file_problem("a\0b.yaml").message == "cannot be read (no file has such a name)"
     assert file_problem("a" * 5000 + ".yaml").message == "cannot be read (File name too long)"

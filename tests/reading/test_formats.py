@@ -162,6 +162,7 @@ def test_a_text_that_is_no_case_says_where_and_why(
     found = only(problems(text, format_, "my case"))
     assert (found.file, found.line, found.column) == ("my case", line, column)
     assert message in str(found)
+    assert found.accepted
 
 
 @pytest.mark.parametrize(

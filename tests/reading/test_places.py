@@ -104,6 +104,7 @@ def test_bytes_that_are_no_text_are_placed_in_their_line() -> None:
     with pytest.raises(InputFault) as refused:
         text_of_bytes(b"title: x\nunits: inch\nwork: \xff\n", "a")
     assert refused.value.problems[0][:3] == ("a", 3, 7)
+    assert refused.value.problems[0].accepted == "the same text saved as UTF-8"
 
 
 def test_a_field_is_looked_for_beside_before_elsewhere() -> None:
@@ -117,8 +118,35 @@ def test_an_unknown_name_is_given_by_its_first_hundred_signs(length: int) -> Non
     assert problem.field == ("work." + "x" * length)[:100]
 
 
-def test_a_problem_of_no_file_tells_the_field_alone() -> None:
-    assert str(Problem(None, None, None, "work.wall", "3", "has no unit")) == "work.wall: '3' has no unit"
+def test_a_problem_tells_what_there_is_to_tell() -> None:
+    bare = Problem(None, None, None, "work.wall", "3", "has no unit")
+    assert str(bare) == "work.wall: '3' has no unit"
+    assert str(bare._replace(file="a", line=2, column=7, accepted="3 in")) == (
+        "a, line 2, column 7: work.wall: '3' has no unit; accepted: 3 in"
+    )
+    assert str(bare._replace(nearest="work.walls")) == "work.wall: '3' has no unit; did you mean work.walls?"
+
+
+@pytest.mark.parametrize("count", [29, 30, 31])
+def test_thirty_problems_are_told(count: int) -> None:
+    lines = str(InputFault([Problem(None, None, None, "", None, "x")] * count)).splitlines()
+    assert lines == (["x"] * count if count <= 30 else ["x"] * 30 + ["and 1 more"])
+
+
+def test_what_stands_for_units_decides_nothing_else() -> None:
+    for written in ("units:\n", "units: [inch]\n", "units: {}\n"):
+        found = problems(written + "work: {material: ash, diameter: 10, length: 1 in}\n")
+        assert {problem.field for problem in found} == {"units", "work.diameter"}
+
+
+def test_a_name_of_nothing_is_an_unknown_field() -> None:
+    problem = problems("? \n: 3\nwork: {material: ash, diameter: 1 in, length: 1 in}")[0]
+    assert (problem.field, problem.message) == ("", "is not a known field")
+
+
+@pytest.mark.parametrize(("lists", "message"), [(12, "is not a known field"), (13, "goes too deep")])
+def test_toml_goes_twelve_deep_below_a_field(lists: int, message: str) -> None:
+    assert problems("a = " + "[" * lists + "]" * lists, "toml")[0].message == message
 
 
 def test_a_fault_travels_between_processes_whole() -> None:
