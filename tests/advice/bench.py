@@ -12,6 +12,7 @@ from typing import Any
 from advisor.advice import advise, default_engine
 from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold
+from advisor.advice.trial import parts_of_a_case
 from advisor.engine import Fact, Ruling
 from advisor.models.case import METHODS, Case
 from advisor.reading import read_case
@@ -44,6 +45,11 @@ def advice_of(text: str) -> Advice:
 def kept_advice(text: str) -> Advice:
     """The advice on it, worked out once: for tests of what is made of an advice."""
     return advice_of(text)
+
+
+def fields(case: Case, other: Case) -> dict[str, Any]:
+    """What one case says otherwise than another."""
+    return {path: other.at(path) for path in parts_of_a_case() if case.at(path) != other.at(path)}
 
 
 class Deaf:
