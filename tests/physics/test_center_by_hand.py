@@ -37,7 +37,14 @@ from advisor.physics.center_setting import (
     one_setting,
     two_settings,
 )
-from advisor.physics.center_strength import bending_angle, bite, face_moment, greatest_bending, land_for_angle
+from advisor.physics.center_strength import (
+    bending_angle,
+    bite,
+    face_moment,
+    face_pressure,
+    greatest_bending,
+    land_for_angle,
+)
 
 RIM, HOLE = 37.0, 13.0
 ROOT_3 = sqrt(3)
@@ -332,6 +339,13 @@ def test_moment_of_a_face_that_follows_the_wall() -> None:
     half_disc = 25**2 / 2 * (asin(0.8) - asin(0.6))  # ∫ √(25² − v²): 20·15 and 15·20 cancel
     moment = ((35**2 - 45**2 - 25**2) * 5 + (20**3 - 15**3) / 3 + 2 * 45 * half_disc) / 2
     assert face_moment(by_hand(4, Setting(45, -12)), 5) == pytest.approx(moment, rel=1e-9)
+
+
+def test_pressure_on_the_faces_is_told_as_soon_as_they_are_in_the_work() -> None:
+    """With the wall inside the hole a face runs from 5 to 35: a moment of 600 for each unit of depth."""
+    center = by_hand(4, Setting(20, -12))
+    assert face_pressure(center, 0.001, 24.0) == pytest.approx(24_000 / (4 * 0.6))
+    assert face_pressure(center, 0.0, 24.0) is None
 
 
 def test_jaws_of_one_setting_bend_as_square_ones() -> None:

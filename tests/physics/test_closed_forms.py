@@ -15,7 +15,9 @@ from advisor.physics import (
     center,
     center_setting,
     cutting,
+    drive,
     drying,
+    glue,
     jaws,
     proportions,
     rim,
@@ -202,6 +204,29 @@ def test_steady_is_where_the_positions_say() -> None:
         assert slender.profile_whirl_speed(from_40, 12, 700, ends) == pytest.approx(
             slender.profile_whirl_speed(plain, 12, 700, ends), rel=1e-9
         )
+
+
+JAM_PRESSURE = 800 * 0.1 / 160 * (1 - 4 / 9)  # E·δ/(2·d)·(1 − (d/D)²)
+EXACT: list[tuple[Callable[[], float], float]] = [
+    (lambda: drive.dead_center_heat(0.3, 500, 3, 30, 1000), 0.3 * 500 * 0.003 / 0.5 * 1000 * math.tau / 60),
+    (lambda: drying.drying_that_loosens(2.4, 0.8, 9), 1.0),
+    (lambda: glue.jam_fit(0.1, 80, 120, 0.8, 10, 0.3), 0.3 * JAM_PRESSURE * math.pi * 80 * 10 * 0.040),
+    (lambda: jaws.jaw_moment(0.3, 1000, 1, 1), 1 / 12 + 0.3 / math.pi),
+    (lambda: proportions.glue_face_diameter(math.pi / 16 * 60**3 / 1000, 0, 1, 0.5, 1), 60),
+    (lambda: proportions.tenon_root_diameter(math.pi / 32 * 50**3 * 3 / 1000, 3, 1), 50),
+    (
+        lambda: slender.whirl_speed(25, 900, 12.6, 705, "pinned-pinned"),
+        30 / math.pi * 9.870 / 0.9**2 * 0.025 / 4 * math.sqrt(12.6e9 / 705),
+    ),
+    (lambda: teeth.seated_torque(4, 5, 12.5, 3, 10.1), 4 * 1.5 * 10.1 * 7.5 * 3 * 8.75 / 1000),
+    (lambda: teeth.tooth_slip_torque(1000, 4, 5, 12.5, 1, 1, 54, 10, 0.1), 1.5 * 0.9 * 1000 * 8.75 / 1000),
+    (lambda: vacuum.vacuum_force(60, 100), 0.060 * math.pi * 50**2),
+]
+
+
+@pytest.mark.parametrize(("reckoned", "expected"), EXACT)
+def test_statics_to_the_last_digit(reckoned: Callable[[], float], expected: float) -> None:
+    assert reckoned() == pytest.approx(expected, rel=1e-12)
 
 
 def test_wall_left_for_wood_that_shrinks_both_ways() -> None:

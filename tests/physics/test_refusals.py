@@ -123,6 +123,14 @@ NONE_THERE: list[tuple[Call, str]] = [
         "chip thickness outside 0.05 to 1.5 mm: the model ends there",
     ),
     (
+        lambda: cutting.wood_cutting_force(6, 0.2, 650, "along", rake=45.5),
+        "rake outside 0 to 45°: the model ends there",
+    ),
+    (
+        lambda: proportions.recess_outside_diameter(1000, 10, 2, 5),
+        "a recess this small and shallow splits whatever the wood round it",
+    ),
+    (
         lambda: cutting.plastic_cutting_force("acetal", 6, 1.501),
         "chip thickness outside 0.05 to 1.5 mm: the model ends there",
     ),
