@@ -60,7 +60,8 @@ def doing(answer: Mapping[str, Any], units: str) -> Iterator[Line]:
     """Hold, speed, thrust, centers and tool, a line or two each."""
     if answer.get("holding"):
         first = answer["holding"][0]
-        yield from _do("Hold", f"{say.hold_words(first)} ({say.words_of(first['verdict'])})")
+        settle = ": settle this first, the rest goes by this hold" if first["verdict"] in AGAINST else ""
+        yield from _do("Hold", f"{say.hold_words(first)} ({say.words_of(first['verdict'])}){settle}")
     if "speed" in answer:
         yield from _do("Speed", _speed_text(answer["speed"]))
     if "thrust" in answer and answer["thrust"]["window"] != "not-used":

@@ -26,3 +26,9 @@ def test_the_same_advice_stands_where_the_piece_may_be_mounted() -> None:
 def test_its_limits_are_called_no_values_to_run_at() -> None:
     assert NOT_A_VALUE in told("SPINDLE; work.condition=[through-crack]")
     assert NOT_A_VALUE not in told("SPINDLE")
+
+
+def test_a_hold_that_will_not_do_is_to_be_settled_before_its_speeds_and_thrust_are_used() -> None:
+    settle = "settle this first, the rest goes by this hold"
+    assert settle in " ".join(told("BOWL; hold.method=double-sided-tape").split())
+    assert settle not in " ".join(told("BOWL; hold.method=faceplate-screws").split())
