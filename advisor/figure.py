@@ -297,7 +297,7 @@ def reckon(name: str, words: Mapping[str, str]) -> Figure:
             raise FigureInputError(key, text, accepted)
     for key, entry in known.items():
         if entry.required and key not in words:
-            raise FigureInputError(key, "nothing", entry.accepted)
+            raise FigureInputError(key, None, entry.accepted)
     answer = formula.figure(**{key: known[key].read(text) for key, text in words.items()})
     for key, entry in known.items():
         if entry.unit is not None and entry.unit.shape == "given":

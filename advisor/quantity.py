@@ -8,10 +8,11 @@ GIVEN = re.compile(r"\s*([-+]?[\d\s./-]*\d(?:[eE][-+]?\d+)?)\s*(.*?)\s*$")
 
 
 class FigureInputError(ValueError):
-    """An input that makes no sense: its name, what was given, what is wrong with it, what is accepted."""
+    """An input that makes no sense: its name, what was given if anything, what is wrong with it, what is accepted."""
 
     def __init__(self, name: str, value: object, accepted: str, reason: str = "was given") -> None:
-        super().__init__(f"{name}: {value!r} {reason}; accepted: {accepted}")
+        given = "is missing" if value is None else f"{value!r} {reason}"
+        super().__init__(f"{name}: {given}; accepted: {accepted}")
         self.name = name
         self.value = value
         self.accepted = accepted

@@ -98,7 +98,7 @@ def _check_question(wanted: Wanted) -> None:
         missing = "cutter" if not known[0] else "depth"
         raise CenterInputError(
             missing,
-            "",
+            None,
             "is missing, and cannot be worked out from the rest",
             "cutter= (or cutters=[..]) and depth=, or one of them with tip_angle= or min_tip_angle=",
         )

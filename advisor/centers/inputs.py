@@ -16,10 +16,11 @@ BARE_NUMBER = re.compile(r"[+-]?\d+(\.\d+)?|\.\d+")
 
 
 class CenterInputError(ValueError):
-    """Input that is wrong or cannot be cut: the field, what was given, why not, what is accepted."""
+    """Input that is wrong or cannot be cut: the field, what was given if anything, why not, what is accepted."""
 
-    def __init__(self, field: str, value: str, message: str, accepted: str) -> None:
-        super().__init__(f"{field}: {value!r}: {message}; accepted: {accepted}")
+    def __init__(self, field: str, value: str | None, message: str, accepted: str) -> None:
+        given = "" if value is None else f" {value!r}:"
+        super().__init__(f"{field}:{given} {message}; accepted: {accepted}")
         self.field = field
         self.value = value
         self.message = message
@@ -122,7 +123,7 @@ def read_wanted(pairs: Mapping[str, str], system: System = System.INCH) -> Wante
         values["teeth"] = _teeth(pairs["teeth"])
     for name in ("diameter", "hole"):
         if name not in values:
-            raise CenterInputError(name, "", "is missing", QUANTITIES[name].accepted)
+            raise CenterInputError(name, None, "is missing", QUANTITIES[name].accepted)
     wanted = Wanted(system=system, given=dict(pairs), **values)
     _check_blank(wanted)
     return wanted

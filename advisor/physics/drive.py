@@ -186,7 +186,7 @@ def _tail_drag(friction: float | None, radius: float | None, half_angle: float |
         return 0.0
     if friction is None or radius is None or half_angle is None:
         missing = next(name for name, value in given.items() if value is None)
-        raise FigureInputError(missing, "nothing", "all three of a dead center, or none of them for a live one")
+        raise FigureInputError(missing, None, "all three of a dead center, or none of them for a live one")
     return friction * radius / math.sin(math.radians(half_angle))
 
 

@@ -67,9 +67,9 @@ REFUSED: list[tuple[Call, str, object, str]] = [
         "distances from the pivot edge, at least one above zero",
     ),
     (lambda: tail.ring_crush_force(20, 20, 40), "inner_diameter", 20, "less than the outer diameter 20 mm"),
-    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, None, 1.0, 30), "tail_friction", "nothing", ALL_THREE),
-    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, None, 30), "tail_radius", "nothing", ALL_THREE),
-    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, 1.0, None), "tail_half_angle", "nothing", ALL_THREE),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, None, 1.0, 30), "tail_friction", None, ALL_THREE),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, None, 30), "tail_radius", None, ALL_THREE),
+    (lambda: drive.required_thrust(9, 9, 1, 1, 1, 1, 9, 0.3, 1.0, None), "tail_half_angle", None, ALL_THREE),
     (
         lambda: cutting.plastic_cutting_force("acetall", 1, 1),
         "material",
