@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from advisor.engine import Fact
-from advisor.facts import Value, family, flag, known, turns
+from advisor.facts import Value, about, family, flag, known, length, turns
 from advisor.physics.tail import handwheel_torque
 from advisor.reckoning import ends
 from advisor.reckoning.center_fit import DriveFit, TailFit, drive_fit, tail_fit
@@ -13,7 +13,7 @@ from advisor.reckoning.holds.need import catch_need
 from advisor.reckoning.speed_limits import HEAT_CAP_PLASTIC_W, HEAT_CAP_WOOD_W
 from advisor.reckoning.thrust import HANDWHEEL_EFFICIENCY, Thrust
 from advisor.situation import Situation
-from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
+from advisor.units import NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
 
 LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticing
 CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
@@ -43,14 +43,9 @@ def force(value: float, up: bool, most: float = math.inf) -> str:
     return f"{told[0]} ({told[1]})"
 
 
-def length(value: float) -> str:
-    """A length in both units."""
-    return f"{value:.0f} mm ({value / MM_PER_INCH:.2g} in)"
-
-
 def turning(value: float) -> str:
     """A torque to two figures."""
-    return f"{float(f'{value:.2g}'):g} N·m"
+    return f"{about(value)} N·m"
 
 
 def at_the_wheel(value: float) -> str:
@@ -58,7 +53,7 @@ def at_the_wheel(value: float) -> str:
     if not math.isfinite(value):
         return "no torque at all"
     inch = two_figures(value / NM_PER_INCH_POUND, False)
-    return f"{turning(two_figures(value, False))} ({float(f'{inch:.2g}'):g} lbf·in)"
+    return f"{turning(two_figures(value, False))} ({about(inch)} lbf·in)"
 
 
 def facts_of_centers(situation: Situation, window: Thrust) -> list[Fact]:
@@ -110,7 +105,7 @@ def _window_words(window: Thrust) -> dict[str, str]:
     )
     more = f"more would need more thrust than {window.allowed.name} allows"
     if window.bound_by == "depth":
-        deepest = f"{window.depth_most or 0:.1f} mm"
+        deepest = length(window.depth_most or 0, 1)
         short = f"the teeth would have to go deeper than the {deepest} that this end and these teeth allow"
         more = f"more would need teeth deeper than the {deepest} that this end and these teeth allow"
     pressed = window.pressed_only
@@ -186,7 +181,7 @@ def drive(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
     words = {
         "outer": length(center_drive.outer if center_drive is not None else 0.0),
         "end": length(body.end_diameter),
-        "depth": f"{(window.light or window.full).depth or 0:.1f} mm",
+        "depth": length((window.light or window.full).depth or 0, 1),
         "catch": turning(catch),
         "slip": f"{turning(slip[0])} to {turning(slip[1])}" if slip is not None else "nobody knows what",
         "taper": turning(window.taper_torque or 0.0),

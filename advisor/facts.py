@@ -18,6 +18,7 @@ from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, two_figures
 
 Value = str | float
 POUNDS_PER_KG = 2.20462
+GRAMS_PER_OUNCE = 28.349523125
 MOST_TOLD_MM = 20.0  # a bar that springs further folds up: the sum means nothing any more
 CONDITIONS: tuple[str, ...] = get_args(Condition)
 
@@ -51,6 +52,26 @@ def newtons(value: float, down: bool = False) -> str:
         steps = value / unit / step
         told.append(f"{(math.floor(steps + 1e-9) if down else round(steps)) * step:.0f} {word}")
     return f"{told[0]} ({told[1]})"
+
+
+def about(value: float) -> str:
+    """A number to two figures, without an exponent."""
+    return f"{float(f'{value:.2g}'):g}"
+
+
+def length(value: float, places: int = 0) -> str:
+    """A length in both units, its millimeters to so many places."""
+    return f"{value:.{places}f} mm ({about(value / MM_PER_INCH)} in)"
+
+
+def mass(value: float) -> str:
+    """The mass of a machine in both units, up: it is asked for."""
+    return f"{value:.0f} kg ({two_figures(value * POUNDS_PER_KG, True):.0f} lb)"
+
+
+def small_mass(grams: float) -> str:
+    """A small mass in both units."""
+    return f"{grams:.0f} g ({about(grams / GRAMS_PER_OUNCE)} oz)"
 
 
 def family(situation: Situation) -> str:
@@ -254,16 +275,16 @@ def speed_fact(situation: Situation, speed: Speed) -> Fact:
     return Fact("speed", known(values), words)
 
 
-def _fixing_words(weight: Counterweight | None) -> dict[str, str]:
+def _fixing_words(fixing: Counterweight | None) -> dict[str, str]:
     """What stands in a sentence about the counterweight."""
-    if weight is None:
+    if fixing is None:
         return {}
     return {
-        "weight": f"{float(f'{weight.grams:.2g}'):g} g",
-        "weight_radius": f"{weight.radius:.0f} mm",
-        "weight_rpm": turns(weight.rpm, up=True),
-        "weight_hold": newtons(weight.must_hold),
-        "bolts": str(weight.bolts),
+        "weight": small_mass(float(about(fixing.grams))),
+        "weight_radius": length(fixing.radius),
+        "weight_rpm": turns(fixing.rpm, up=True),
+        "weight_hold": newtons(fixing.must_hold),
+        "bolts": str(fixing.bolts),
     }
 
 

@@ -65,7 +65,7 @@ def _drive_trials(advice: Advice, thrust: Thrust, case: Case) -> Iterable[tuple[
     larger = next((size for size in sizes if size > 1.05 * drive.outer), None)
     if larger is not None:
         wide = changed(changed(case, "hold.drive.outer_diameter", larger), "hold.drive.inner_diameter", None)
-        yield f"a drive of {larger:.0f} mm across", wide
+        yield f"a drive of {fact_of.length(larger)} across", wide
     if method in ("toothed-ring-drive", "cup-drive", "two-spur-drive"):
         bare = changed(changed(case, "hold.drive", None), "hold.method", "spur-drive")
         yield "a four-spur drive with its teeth seated", bare
@@ -159,12 +159,13 @@ def _balance_trials(advice: Advice) -> Iterable[Trial]:
 
     def offset(value: float) -> tuple[str, Situation]:
         moved = situation._replace(body=body._replace(offset=value))
-        place = f"within {value:.2g} mm of" if value > 0 else "on"
+        place = f"within {fact_of.about(value)} mm ({fact_of.about(value / MM_PER_INCH)} in) of" if value > 0 else "on"
         return f"center of mass {place} the axis ({how})", moved
 
     def counterweight(value: float) -> tuple[str, Situation]:
         left = max(body.offset - value * radius / (body.mass * 1000), 0.0)
-        words = f"a counterweight of {value:.0f} g at {radius:.0f} mm radius, bolted through, opposite the heavy side"
+        piece = f"{fact_of.small_mass(value)} at {fact_of.length(radius)} radius"
+        words = f"a counterweight of {piece}, bolted through, opposite the heavy side"
         return words, situation._replace(body=body._replace(offset=left, mass=body.mass + value / 1000))
 
     yield "offset", offset, body.offset, 0.0
@@ -177,7 +178,9 @@ def _lathe_trials(advice: Advice) -> Iterable[Trial]:
     situation, lathe = advice.situation, advice.situation.lathe
 
     def mass(value: float) -> tuple[str, Situation]:
-        return f"a lathe of {value:.0f} kg (or ballast to that)", situation._replace(lathe=lathe._replace(mass=value))
+        return f"a lathe of {fact_of.mass(value)}, or ballast to that", situation._replace(
+            lathe=lathe._replace(mass=value)
+        )
 
     def bolted(_: float) -> tuple[str, Situation]:
         return "the lathe bolted to the floor", situation._replace(lathe=lathe._replace(bolted=True))
@@ -200,7 +203,7 @@ def _piece_trials(advice: Advice) -> Iterable[Trial]:
             mass=body.mass * (value / body.diameter) ** 2,
         )
         verb = "turned" if situation.trued else "sawn"
-        return f"{verb} down to {value:.0f} mm ({value / MM_PER_INCH:.1f} in) across", situation._replace(body=cut)
+        return f"{verb} down to {fact_of.length(value)} across", situation._replace(body=cut)
 
     def steady(_: float) -> tuple[str, Situation]:
         supported = changed(situation.case, "hold.steady.position", body.length / 2)
@@ -306,17 +309,20 @@ def _jaw_trials(case: Case, hold: JudgedHold, across: float) -> Iterable[tuple[s
     if hold.method == "jaws-on-tenon":
         size = sizes.get("diameter", 0.0) * 1.5
         if 0 < size < across:
-            yield f"a tenon of {size:.0f} mm", changed(case, "hold.tenon.diameter", size)
+            yield f"a tenon of {fact_of.length(size)}", changed(case, "hold.tenon.diameter", size)
     deep = case.hold.chuck.jaw_depth if case.hold.chuck is not None else None
     if hold.method in ("jaws-on-tenon", "long-jaws") and deep is not None and sizes.get("length", 0.0) > deep:
         short = deep - TENON_CLEAR_MM
         if short > 0:
-            yield f"a tenon of {short:.0f} mm, so that it does not bottom", changed(case, "hold.tenon.length", short)
+            yield (
+                f"a tenon of {fact_of.length(short)}, so that it does not bottom",
+                changed(case, "hold.tenon.length", short),
+            )
     if hold.method == "jaws-in-recess" and sizes.get("wall", 0.0) < RECESS_WALL_MM:
         narrow = across - 2 * RECESS_WALL_MM
         if narrow > 0:
             wide = changed(changed(case, "hold.recess.wall", RECESS_WALL_MM), "hold.recess.diameter", narrow)
-            yield f"a recess of {narrow:.0f} mm with {RECESS_WALL_MM:.0f} mm of wood round it", wide
+            yield f"a recess of {fact_of.length(narrow)} with {fact_of.length(RECESS_WALL_MM)} of wood round it", wide
 
 
 def _fastened_trials(case: Case, hold: JudgedHold) -> Iterable[tuple[str, Case]]:
@@ -325,7 +331,7 @@ def _fastened_trials(case: Case, hold: JudgedHold) -> Iterable[tuple[str, Case]]
         more = changed(changed(case, "hold.screws.count", 8), "hold.screws.length", 40.0)
         if case.hold.screws is not None and case.hold.screws.kind == "plasterboard":
             yield "sheet-metal screws", changed(case, "hold.screws.kind", "sheet-metal")
-        yield "eight screws, 40 mm into the wood", more
+        yield "eight screws, 40 mm (1.6 in) into the wood", more
     if hold.method in ("glue-block", "waste-block-faceplate", "paper-joint"):
         if case.hold.glue is not None and case.hold.glue.cured is False:
             yield "the glue fully cured", changed(case, "hold.glue.cured", True)

@@ -96,8 +96,8 @@ def sizes_of(text: str, method: str, **sizes: float) -> dict[str, dict[str, Any]
 
 
 def test_a_tenon_is_tried_half_as_wide_again_where_the_end_has_room_and_short_of_the_jaws_depth() -> None:
-    wide = {"a tenon of 90 mm": {"hold.tenon.diameter": 90.0}}
-    short = {"a tenon of 10 mm, so that it does not bottom": {"hold.tenon.length": 10.0}}
+    wide = {"a tenon of 90 mm (3.5 in)": {"hold.tenon.diameter": 90.0}}
+    short = {"a tenon of 10 mm (0.39 in), so that it does not bottom": {"hold.tenon.length": 10.0}}
     assert sizes_of(TENON, "jaws-on-tenon", diameter=60.0, length=30.0) == {**wide, **short}
     assert sizes_of(TENON, "jaws-on-tenon", diameter=60.0, length=12.0) == wide
     assert sizes_of(TENON, "jaws-on-tenon", diameter=170.0, length=12.0) == {}  # 255 mm of 254
@@ -112,7 +112,7 @@ def test_a_tenon_is_tried_half_as_wide_again_where_the_end_has_room_and_short_of
 
 def test_a_recess_is_tried_with_wood_round_it() -> None:
     """20 mm all round: 254 mm leave 214."""
-    told = {"a recess of 214 mm with 20 mm of wood round it": {"hold.recess.wall": 20.0, "hold.recess.diameter": 214.0}}
+    told = {"a recess of 214 mm (8.4 in) with 20 mm (0.79 in) of wood round it": {"hold.recess.wall": 20.0, "hold.recess.diameter": 214.0}}
     bowl = "BOWL; work.state=round"
     assert sizes_of(bowl, "jaws-in-recess", wall=19.9) == told
     assert sizes_of(bowl, "jaws-in-recess") == told
@@ -126,7 +126,7 @@ def fastened(text: str, method: str) -> dict[str, dict[str, Any]]:
     return {told: altered for told, altered in found.items() if "screws" in told or "glue" in told}
 
 
-SCREWS = {"eight screws, 40 mm into the wood": {"hold.screws.count": 8, "hold.screws.length": 40.0}}
+SCREWS = {"eight screws, 40 mm (1.6 in) into the wood": {"hold.screws.count": 8, "hold.screws.length": 40.0}}
 METAL = {"sheet-metal screws": {"hold.screws.kind": "sheet-metal"}}
 GLUES = {
     "polyurethane glue": {"hold.glue.kind": "polyurethane"},

@@ -76,8 +76,8 @@ def test_the_center_of_mass_is_asked_no_nearer_than_it_must_be_and_a_weight_no_h
     The fixing stands five times 0.25 kg · 0.1016 m · (2π·1016/60)² = 287 N.
     """
     assert lifted(monkeypatch, by_offset, f"{HEAVY}; cut.wanted_rpm=1000") == [
-        "center of mass within 5 mm of the axis (move the centers, saw it rounder): ceiling 1000 rpm",
-        "a counterweight of 250 g at 102 mm radius, bolted through, opposite the heavy side, "
+        "center of mass within 5 mm (0.2 in) of the axis (move the centers, saw it rounder): ceiling 1000 rpm",
+        "a counterweight of 250 g (8.8 oz) at 102 mm (4 in) radius, bolted through, opposite the heavy side, "
         "its fixing good for 1400 N (320 lbf): ceiling 1000 rpm",
     ]
 
@@ -96,7 +96,7 @@ def test_what_must_be_on_the_axis_is_told_so(monkeypatch: pytest.MonkeyPatch) ->
 
     told = lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1000")
     assert told[0] == "center of mass on the axis (move the centers, saw it rounder): ceiling 1000 rpm"
-    assert told[1].startswith("a counterweight of 492 g at 102 mm radius")  # and no heavier than balances it
+    assert told[1].startswith("a counterweight of 492 g (17 oz) at 102 mm (4 in) radius")  # and no heavier than balances it
 
 
 def test_a_piece_that_is_not_mounted_is_told_where_its_centers_belong(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -105,7 +105,7 @@ def test_a_piece_that_is_not_mounted_is_told_where_its_centers_belong(monkeypatc
     side = "toward the side that falls to the bottom when the spindle turns free"
     told = lifted(monkeypatch, by_offset, text, verdict="do-not-mount")[0]
     moves = f"move the centers at both ends 10.0 mm {side}: about 0.5 mm stays"
-    assert told == f"center of mass within 5 mm of the axis ({moves}): ceiling 1000 rpm"
+    assert told == f"center of mass within 5 mm (0.2 in) of the axis ({moves}): ceiling 1000 rpm"
 
 
 def test_one_weight_is_offered_only_where_both_ends_lean_the_same_way(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -123,7 +123,7 @@ def test_a_lathe_is_asked_as_heavy_as_it_must_be_to_two_figures(monkeypatch: pyt
         return 5.0 * situation.lathe.mass
 
     told = lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1200")
-    assert told == ["a lathe of 250 kg (or ballast to that): ceiling 1200 rpm"]  # 240 kg and a little
+    assert told == ["a lathe of 250 kg (560 lb), or ballast to that: ceiling 1200 rpm"]  # 240 kg and a little
 
 
 def test_no_lathe_is_asked_beyond_two_tonnes(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -131,7 +131,7 @@ def test_no_lathe_is_asked_beyond_two_tonnes(monkeypatch: pytest.MonkeyPatch) ->
         return 5.0 * situation.lathe.mass
 
     assert lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=10000") == [
-        "a lathe of 2000 kg (or ballast to that): ceiling 10000 rpm"
+        "a lathe of 2000 kg (4500 lb), or ballast to that: ceiling 10000 rpm"
     ]
     (none,) = lifted(monkeypatch, law, f"{HEAVY}; machine.mass=2000kg; cut.wanted_rpm=11000")
     assert none.startswith("no single change")
