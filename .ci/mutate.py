@@ -6,7 +6,7 @@
 mutmut makes the changes, keeps the accounts and finds the tests that come by a function, in a copy of the program. Two
 things are done for it. It passes over functions with a decorator, which is every figure: in the copy `@figure(...)`
 above a function becomes `name = figure(...)(name)` below it. It starts pytest once a change: here the tests are
-collected once, each change gets a fork of that process, and of the tests the likeliest that BUDGET has time for.
+collected once, each change gets a fork of that process, and of the tests the likeliest that the budget has time for.
 
 Left out: texts with a space in them (sentences that a person reads), what stands at the top of a module and in the call
 of a decorator (.ci/plant.py changes the numbers there), rules/ (.ci/without.py takes each rule out), docstrings.
@@ -40,7 +40,6 @@ from plant import ROOT, copy_tracked_files, tracked
 
 LEAST_SHARE = 0.9
 LEAST_SHARE_OF_FILES = 0.8
-BUDGET = 3.0  # seconds of tests for one change, by the clock of the run that counted them
 PER_TEST = 0.002  # seconds around a test
 CHANGES = 150
 MOST_MEMORY = 4 << 30  # bytes; some changes never stop gathering
@@ -54,10 +53,16 @@ SLOW_PLACES = ("tests/house", "tests/benchmarks", "tests/browser", "tests/web", 
 
 
 class Part(NamedTuple):
-    """What is changed, package by package, and the tests that ought to notice."""
+    """What is changed, package by package, and the tests that ought to notice.
+
+    budget: seconds of tests for one change, by the clock of the run that counted them. read: module and function that
+    reads once, for all changes, what none of them touches.
+    """
 
     packages: dict[str, tuple[str, ...]]
     tests: tuple[str, ...]
+    budget: float = 3.0
+    read: tuple[str, str] | None = None
 
 
 PARTS = {
@@ -79,18 +84,7 @@ PARTS = {
         {"engine": ("advisor/engine.py",), "rule book": ("advisor/rulebook/*.py",)},
         ("tests/engine", "tests/test_engine.py", "tests/test_rulebook.py", "tests/test_kept.py"),
     ),
-    "advice": Part(
-        {"advice": ("advisor/advice/*.py",)},
-        (
-            "tests/compare",
-            "tests/centers",
-            *(f"tests/practice/test_{name}.py" for name in ("beyond_the_kit", "holding_firsts", "materials_tools")),
-            *(f"tests/whole/test_{name}.py" for name in ("everyday", "worked_cases", "speed_limits", "speed_way_up")),
-            *(f"tests/whole/test_{name}.py" for name in ("spread", "sizes_command", "step_order", "facts")),
-            *(f"tests/whole/test_{name}.py" for name in ("thrust_everyday", "thrust_windows", "missing_data")),
-            "tests/report/test_output.py",
-        ),
-    ),
+    "advice": Part({"advice": ("advisor/advice/*.py",)}, ("tests/advice",), 6.0, ("tests.advice.bench", "read_once")),
 }
 
 QUICK_PARTS = ("physics", "reading", "engine")  # the tests of advice take longer than a change should wait for
@@ -203,7 +197,7 @@ track_dependencies = false
 """
 
 
-def warm_runner() -> type:
+def warm_runner(part: Part) -> type:
     """mutmut's runner of pytest that collects the tests once, in the process every change is forked from."""
     from mutmut.mutation.trampoline import get_mutant_under_test, set_mutant_under_test
     from mutmut.runners.harness import PytestRunner
@@ -214,7 +208,7 @@ def warm_runner() -> type:
     class WarmRunner(PytestRunner):
         def run_stats(self, *, tests: Iterable[str]) -> int:
             status = super().run_stats(tests=tests)
-            keep_likely_tests(state().tests_by_mangled_function_name, state().duration_by_test)
+            keep_likely_tests(state().tests_by_mangled_function_name, state().duration_by_test, part.budget)
             return status
 
         def warm_up(self) -> None:
@@ -233,6 +227,9 @@ def warm_runner() -> type:
             set_mutant_under_test("")
             self.items = {item.nodeid: item for item in self.session.items}
             self.early = frozenset(state()._stats)
+            if part.read is not None:
+                module, function = part.read
+                getattr(sys.modules[module], function)()
             gc.freeze()
 
         def run_tests(self, *, mutant_name: str | None, tests: Iterable[str]) -> int:
@@ -287,14 +284,14 @@ class _AtOnce:
             os._exit(1)
 
 
-def keep_likely_tests(tests_of: dict[str, set[str]], seconds: dict[str, float]) -> None:
-    """Of each function the tests that come by few others, the quickest first, as many as BUDGET has time for."""
+def keep_likely_tests(tests_of: dict[str, set[str]], seconds: dict[str, float], budget: float) -> None:
+    """Of each function the tests that come by few others, the quickest first, as many as the budget has time for."""
     reach = Counter(test for tests in tests_of.values() for test in tests)
     for function, tests in tests_of.items():
         spent, kept = 0.0, set()
         for test in sorted(tests, key=lambda test: (seconds[test] * (reach[test] + 3), test)):
             spent += seconds[test] + PER_TEST
-            if kept and spent > BUDGET:
+            if kept and spent > budget:
                 break
             kept.add(test)
         tests_of[function] = kept
@@ -328,7 +325,7 @@ def tried(place: Path, part: Part, files: list[Path], few: bool) -> tuple[str, .
     for module in (mutmut, stats):
         module.print_status = lambda *_, **__: None  # a wheel that turns ten times a second
     sentences_left_alone()
-    isolation.PytestRunner = warm_runner()
+    isolation.PytestRunner = warm_runner(part)
     names = some_changes(files) if few else ()
     mutmut._run(names, int(os.environ.get("ADVISOR_WORKERS", "2")))
     return names

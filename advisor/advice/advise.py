@@ -133,14 +133,14 @@ def _with(situation: Situation, engine: Fires, judgement: Judgement, used: Judge
     return Advice(situation, judgement, used, thrust, rate, rulings, judgement.facts + tuple(facts), verdict, one_thing)
 
 
-def _next_that_runs(first: Advice, engine: Fires, beyond: bool) -> Advice:
+def _next_that_runs(first: Advice, engine: Fires) -> Advice:
     """Where no thrust is safe for the hold that comes first and nobody chose it: the next accepted one that has one.
 
     The ranking stays what practice makes it; only the hold in use is another.
     """
     others = [hold for hold in first.judgement.holds[1:] if hold.accepted][:NEXT_TRIED]
     for other in others:
-        tried = _with(first.situation, engine, first.judgement, other, beyond)
+        tried = _with(first.situation, engine, first.judgement, other, beyond=False)
         if tried.window != "empty":
             return tried
     return first
@@ -159,4 +159,4 @@ def advise(case: Case, engine: Fires | None = None, *, beyond: bool = True) -> A
     chosen = implied_method(situation)
     used = judgement.of(chosen) if chosen is not None else judgement.holds[0]
     found = _with(situation, engine, judgement, used, beyond)
-    return _next_that_runs(found, engine, beyond) if chosen is None and found.window == "empty" else found
+    return _next_that_runs(found, engine) if chosen is None and found.window == "empty" else found

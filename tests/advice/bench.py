@@ -5,20 +5,24 @@ Nothing here is kept between tests unless it says so: a test works out anew what
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import Any
 
+from advisor import facts as fact_of
 from advisor.advice import advise, default_engine
 from advisor.advice.advise import Advice
 from advisor.advice.judge import JudgedHold
 from advisor.advice.trial import parts_of_a_case
-from advisor.engine import Fact, Ruling
+from advisor.engine import Engine, Fact, Ruling
+from advisor.material_facts import facts_of_materials
 from advisor.models.case import METHODS, Case
 from advisor.reading import read_case
-from advisor.reckoning.holds import HoldFigures, Margin
+from advisor.reckoning.holds import HoldFigures, Margin, hold_figures
 from advisor.reckoning.limit import Limit
-from advisor.rulebook import Effect, Rule, fact
+from advisor.reckoning.thrust import thrust_window
+from advisor.rulebook import Effect, Rule, fact, kept_book
 from advisor.situation import Situation, settle
 from advisor.situation.assumption import Assumption
 from tests.rules.bench import words_of
@@ -50,6 +54,16 @@ def kept_advice(text: str) -> Advice:
 def fields(case: Case, other: Case) -> dict[str, Any]:
     """What one case says otherwise than another."""
     return {path: other.at(path) for path in parts_of_a_case() if case.at(path) != other.at(path)}
+
+
+def read_once() -> None:
+    """For a process that is forked for every small change of the program: the rule book and the tables, read once."""
+    book, situation = kept_book(), situation_of("SPINDLE")
+    Engine(book).run([fact_of.reach(situation)])
+    hold_figures(situation, "spur-drive", 600.0)
+    thrust_window(situation, "spur-drive", 600.0)
+    facts_of_materials(situation)
+    vars(sys.modules[default_engine.__module__])["kept_book"] = lambda: book
 
 
 class Deaf:

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from advisor.advice import advise, default_engine
+from advisor.advice import advise, beyond, default_engine
 from advisor.advice.advise import Advice
+from advisor.advice.beyond import OneThing
 from advisor.advice.judge import Judgement
+from advisor.engine import Fires
 from advisor.models.spoken import spoken
 from advisor.reckoning.speed import speed
 from advisor.rulebook import Effect
+from advisor.situation import Situation, settle
 from tests.advice.bench import Deaf, Recording, advice_of, case_of, judged, kept_advice, ruling
 
 BETWEEN = "SPINDLE; hold.kit=[spur-drive, square-socket-drive]"
@@ -35,10 +38,11 @@ def test_the_engine_is_asked_twice_first_about_the_holds_then_about_everything_e
 
 
 def test_without_an_engine_the_rule_book_of_the_program_decides() -> None:
-    found = advise(case_of(BETWEEN))
+    plate = case_of("BOWL; hold.kit=[faceplate-screws]")
+    found = advise(plate)
+    assert [entry.rule for entry in found.fired] == [entry.rule for entry in advise(plate, default_engine()).fired]
     assert found.fired
-    assert [entry.rule for entry in found.fired] == [entry.rule for entry in advice_of(BETWEEN).fired]
-    assert advise(case_of(BETWEEN), Deaf()).fired == ()
+    assert advise(plate, Deaf()).fired == ()
 
 
 def test_what_speaks_on_the_holds_comes_before_the_rest() -> None:
@@ -126,11 +130,6 @@ def test_a_thrust_is_worked_out_where_the_tailstock_presses(text: str, window: s
     assert (found.window, found.thrust is None) == (window, window == "not-used")
 
 
-def words(text: str, beyond: bool = True) -> dict[str, str]:
-    _, engine = asked(text, beyond)
-    return dict(engine.fact("choice").words)
-
-
 def test_the_hold_in_use_the_best_one_and_what_speaks_against_the_first_are_told_in_words() -> None:
     found, engine = asked("BOWL; hold.method=double-sided-tape; hold.kit=[faceplate-screws]")
     fact = engine.fact("choice")
@@ -143,7 +142,8 @@ def test_the_hold_in_use_the_best_one_and_what_speaks_against_the_first_are_told
 
 
 def test_a_hold_that_suits_has_nothing_against_it() -> None:
-    assert words("BOWL; hold.kit=[faceplate-screws]") == {
+    _, engine = asked("BOWL; hold.kit=[faceplate-screws]")
+    assert engine.fact("choice").words == {
         "method": spoken("faceplate-screws"),
         "best": spoken("faceplate-screws"),
         "reason": "",
@@ -153,15 +153,36 @@ def test_a_hold_that_suits_has_nothing_against_it() -> None:
 POOR = "BOWL; hold.kit=[double-sided-tape, three-jaw]"
 
 
-def test_where_nothing_to_hand_holds_it_what_would_is_told_and_only_when_asked_for() -> None:
-    found, _ = asked(POOR)
-    assert found.one_thing is not None
-    assert found.one_thing.thing == "screw-chuck"
-    assert words(POOR)["would_do"].startswith(f"{spoken('screw-chuck')}, made in the shop: ")
-    with pytest.raises(Exception, match="would_do"):
-        next(entry.remedy for entry in asked(POOR, beyond=False)[0].rulings if "{would_do}" in entry.rule.do)
-    assert asked(POOR, beyond=False)[0].one_thing is None
-    assert "would_do" not in words(POOR, beyond=False)
+def test_where_nothing_to_hand_holds_it_what_would_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    engine, one = Recording(), OneThing(judged("screw-chuck"), "screw-chuck", "a coach screw", False)
+
+    def would_do(situation: Situation, heard: Fires, judgement: Judgement) -> tuple[OneThing, str]:
+        assert situation == settle(case_of(POOR))
+        assert heard is engine
+        assert [hold.method for hold in judgement.holds] == ["three-jaw", "double-sided-tape"]
+        return one, "make a screw chuck"
+
+    monkeypatch.setattr(beyond, "would_do", would_do)
+    found = advise(case_of(POOR), engine)
+    assert found.one_thing is one
+    assert engine.fact("choice").words["would_do"] == "make a screw chuck"
+    assert "make a screw chuck" in next(entry.remedy for entry in found.rulings if "{would_do}" in entry.rule.do)
+
+
+def test_nothing_is_looked_for_where_nobody_asks_or_something_holds(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delattr(beyond, "would_do")
+    found, engine = asked(POOR, beyond=False)
+    assert found.one_thing is None
+    assert "would_do" not in engine.fact("choice").words
+    assert asked("BOWL; hold.kit=[faceplate-screws]")[0].one_thing is None
+
+
+def test_where_the_first_hold_has_no_thrust_and_nothing_else_runs_nothing_is_looked_for(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """An accepted hold is there: the kit is not short of one."""
+    monkeypatch.delattr(beyond, "would_do")
+    assert advice_of(f"{SOFT}; hold.kit=[toothed-ring-drive]").one_thing is None
 
 
 def test_the_hold_that_was_chosen_is_used_and_else_the_best() -> None:
