@@ -118,7 +118,7 @@ def _window_words(window: Thrust) -> dict[str, str]:
         "short": short,
         "more": more,
         "light": force(window.light.force, False) if window.light is not None else "nothing",
-        "depth": f"{chosen.depth or 0:.1f} mm",
+        "depth": length(chosen.depth or 0, 1),
         "pressed": force(pressed, True) if pressed is not None else "no thrust at all",
     }
 

@@ -96,7 +96,8 @@ def test_what_must_be_on_the_axis_is_told_so(monkeypatch: pytest.MonkeyPatch) ->
 
     told = lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1000")
     assert told[0] == "center of mass on the axis (move the centers, saw it rounder): ceiling 1000 rpm"
-    assert told[1].startswith("a counterweight of 492 g (17 oz) at 102 mm (4 in) radius")  # and no heavier than balances it
+    heaviest = "a counterweight of 492 g (17 oz) at 102 mm (4 in) radius"  # what balances it
+    assert told[1].startswith(heaviest)
 
 
 def test_a_piece_that_is_not_mounted_is_told_where_its_centers_belong(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -176,7 +177,7 @@ def test_a_piece_is_not_made_wider_by_sawing_it_down(monkeypatch: pytest.MonkeyP
     body = base.situation.body._replace(end_diameter=50.0, thinnest=40.0)
     rate = base.speed._replace(ceiling=limit("walking", 500.0), minimum=None)
     told = speed_changes(base._replace(speed=rate, situation=base.situation._replace(body=body)))
-    assert told == ["sawn down to 127 mm (5.0 in) across: ceiling 1000 rpm"]  # and no smaller than half
+    assert told == ["sawn down to 127 mm (5 in) across: ceiling 1000 rpm"]  # and no smaller than half
 
 
 LONG = "SPINDLE; work.length=13in; hold.kit=[spur-drive]; machine.bolted_down=yes; machine.mass=2000kg"

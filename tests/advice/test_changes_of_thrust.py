@@ -17,7 +17,6 @@ from advisor.advice.changes import (
 )
 from advisor.advice.judge import Judgement
 from advisor.engine import Fact, Ruling
-from advisor.facts import length
 from advisor.models.spoken import spoken
 from advisor.reckoning.speed import first_speed
 from advisor.reckoning.thrust_need import Need
@@ -153,7 +152,7 @@ def test_a_drive_is_offered_larger_than_the_one_there_and_its_teeth_begin_where_
     small = f"{ROUND}; hold.method=spur-drive; hold.drive.outer_diameter={{}}mm; hold.drive.inner_diameter=8mm"
     for given, told in ((20, 38.1), (36.2, 38.1), (36.4, 45.72), (43.6, 57.15)):
         found = offered(tightened(small.format(given)))
-        altered = found[f"a drive of {length(told)} across"]
+        altered = next(then for text, then in found.items() if text.startswith(f"a drive of {told:.0f} mm ("))
         assert altered == {"hold.drive.outer_diameter": pytest.approx(told), "hold.drive.inner_diameter": None}
         assert len([text for text in found if text.startswith("a drive of")]) == 1
     assert not [text for text in offered(tightened(small.format(55))) if text.startswith("a drive of")]
