@@ -256,7 +256,7 @@ def convert(value: float, kind: Kind, unit: str) -> float:
 
 def spellings(kind: Kind) -> tuple[str, ...]:
     """Every unit of a kind by the name it is printed with."""
-    return tuple(_units(kind.name).factors) if kind is not SLOPE else ()
+    return tuple(_units(kind.name).factors)
 
 
 Rounding = Literal["down", "up", "near"]

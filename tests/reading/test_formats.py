@@ -142,6 +142,7 @@ WRONG_JSON = [
     ('{"title" "a"}', 1, 10, "is not JSON here; accepted: :"),
     ('{"title": "a"', 1, 14, "'the end of the text' is not JSON here; accepted: , or }"),
     ('{"title": "a\nb"}', 1, 11, "is not JSON here; accepted: a text in double quotes, closed on its line"),
+    ('{"title": [1X', 1, 13, "'X' is not JSON here; accepted: , or ]"),
     ('{"title": "a"}\n{}', 2, 1, "'{}' is not JSON here; accepted: nothing more: one case in a file"),
     ("[" * 14, 1, 14, "goes too deep; accepted: at most 12 levels"),
     ("[1]", 1, 1, "is no case; accepted: fields: title"),

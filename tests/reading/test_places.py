@@ -57,7 +57,7 @@ TOML = """\
 'material' = "ash"
 "diameter" = "10 parsec"
 length = "3 in"
-wal = 3
+walX = 3
 radii = ["1 in",
   "2 in"]
 hold = { "method" = 3 }
@@ -66,7 +66,7 @@ hold = { "method" = 3 }
 
 def test_places_in_toml() -> None:
     found = [(problem.field, problem.line, problem.column) for problem in problems(TOML, "toml")]
-    assert found == [("work.diameter", 3, 14), ("work.wal", 5, 7), ("work.radii", 6, 9), ("work.hold", 8, 8)]
+    assert found == [("work.diameter", 3, 14), ("work.walX", 5, 8), ("work.radii", 6, 9), ("work.hold", 8, 8)]
 
 
 @pytest.mark.parametrize("text", ['a = 1\nb = 2\nc = """x', 'title = "x"\n\n[work]\nc = """x'])
@@ -100,6 +100,27 @@ def test_json_quotes_twenty_signs_of_what_it_is_not() -> None:
     assert [problem.field for problem in problems('{"title": "x"} \n\t', "json")] == MISSING
 
 
+@pytest.mark.parametrize("ends", ["\n", "\r\n", "\r"])
+def test_lines_are_counted_alike_whatever_ends_them(ends: str) -> None:
+    text = "work:\n  material: ash\n  diameter: 1 in\n  length: 1 in\n  wal: 3\n"
+    problem = only(problems(text.replace("\n", ends)))
+    assert (problem.line, problem.column) == (5, 3)
+
+
+@pytest.mark.parametrize(("text", "message"), [("", "is empty"), ("title: \ud800", "is not UTF-8 text")])
+def test_a_text_that_is_none_is_named(text: str, message: str) -> None:
+    problem = only(problems(text, "yaml", "my case"))
+    assert (problem.file, problem.message) == ("my case", message)
+
+
+def test_half_a_pair_is_quoted_as_it_stands() -> None:
+    assert only(word_problems(*THREE, "work.profile=[[~, 30 mm], 3 mm:30 mm]")).value == ":30 mm"
+
+
+def test_the_largest_count_is_taken() -> None:
+    assert word_problems(*THREE, "hold.drive.teeth=200") == []
+
+
 def test_bytes_that_are_no_text_are_placed_in_their_line() -> None:
     with pytest.raises(InputFault) as refused:
         text_of_bytes(b"title: x\nunits: inch\nwork: \xff\n", "a")
@@ -110,6 +131,25 @@ def test_bytes_that_are_no_text_are_placed_in_their_line() -> None:
 def test_a_field_is_looked_for_beside_before_elsewhere() -> None:
     assert only(word_problems(*THREE, "cut.Diameter=3 mm")).nearest == "cut.diameter"
     assert only(word_problems(*THREE, "machine.Diameter=3 mm")).nearest == "work.diameter"
+
+
+def test_an_unknown_word_is_told_what_its_section_holds() -> None:
+    for word, section, field in (
+        ("work.wal=1", "work", "diameter"),
+        ("hold.drive.wal=1", "hold.drive", "teeth"),
+        ("hold.nothing.wal=1", "a case", "hold"),
+        ("wal=1", "a case", "machine"),
+    ):
+        problem = only(word_problems(*THREE, word))
+        assert problem.field == word.removesuffix("=1")
+        known = (problem.accepted or "").removeprefix(f"fields of {section}: ").split(", ")
+        assert field in known
+
+
+def test_a_likeness_is_looked_for_thirty_times() -> None:
+    fields = ", ".join(f"wall{number}: 1" for number in range(33))
+    found = problems("work: {material: ash, diameter: 1 in, length: 1 in, " + fields + "}")
+    assert [problem.nearest for problem in found] == ["work.wall"] * 30 + [None] * 3
 
 
 @pytest.mark.parametrize("length", [90, 300])
