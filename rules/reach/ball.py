@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("reach", form="sphere", state=one_of("round", "finished")),
     effect=Effect.REACH,
-    says="An old hand reaches first for sphere cups, then jam chuck.",
+    says="An old hand reaches first for two soft cups, then a jam chuck.",
     order=("sphere-cups", "jam-chuck", "vacuum"),
     row=10,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, above, fact
 rule = Rule(
     when=fact("reach", rear_mm=above(0.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for through spindle, then collet.",
+    says="An old hand reaches first for the bore of the spindle, then a collet.",
     order=("through-spindle", "collet", "three-jaw"),
     row=80,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, above, at_most, fact
 rule = Rule(
     when=fact("reach", bore_share=at_most(1.0), bed_share=above(1.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for through spindle, then collet.",
+    says="An old hand reaches first for the bore of the spindle, then a collet.",
     order=("through-spindle", "collet", "three-jaw"),
     row=84,
 )

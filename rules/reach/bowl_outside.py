@@ -19,7 +19,7 @@ rule = Rule(
         ratio=above(1 / 6),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for jaws on tenon, then faceplate screws.",
+    says="An old hand reaches first for jaws on a tenon, then screws on a faceplate.",
     order=(
         "jaws-on-tenon",
         "faceplate-screws",

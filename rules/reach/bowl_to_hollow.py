@@ -19,7 +19,7 @@ rule = Rule(
         ratio=above(1 / 6),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for jaws on tenon, then jaws in recess.",
+    says="An old hand reaches first for jaws on a tenon, then jaws in a recess.",
     order=(
         "jaws-on-tenon",
         "jaws-in-recess",

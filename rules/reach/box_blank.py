@@ -18,7 +18,7 @@ rule = Rule(
         state="not-round",
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for spur drive, then toothed ring drive.",
+    says="An old hand reaches first for a spur drive, then a toothed ring.",
     order=(
         "spur-drive",
         "toothed-ring-drive",

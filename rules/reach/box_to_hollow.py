@@ -18,7 +18,7 @@ rule = Rule(
         state=one_of("round", "finished"),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for jaws on tenon, then long jaws.",
+    says="An old hand reaches first for jaws on a tenon, then long jaws.",
     order=(
         "jaws-on-tenon",
         "long-jaws",

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state="not-round", hidden="yes"),
     effect=Effect.REACH,
-    says="An old hand reaches first for faceplate screws, then waste block faceplate.",
+    says="An old hand reaches first for screws on a faceplate, then a faceplate on a waste block.",
     order=("faceplate-screws", "waste-block-faceplate", "two-spur-drive", "pin-chuck"),
     row=160,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, at_most, fact, one_of
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state=one_of("round", "finished"), ratio=at_most(1 / 6)),
     effect=Effect.REACH,
-    says="An old hand reaches first for jaws in recess, then screw chuck.",
+    says="An old hand reaches first for jaws in a recess, then a screw chuck.",
     order=(
         "jaws-in-recess",
         "screw-chuck",

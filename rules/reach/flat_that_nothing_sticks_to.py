@@ -19,7 +19,7 @@ rule = Rule(
         ratio=below(0.3),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for clamped faceplate, then friction block.",
+    says="An old hand reaches first for clamps on a faceplate, then a friction block.",
     order=("clamped-faceplate", "friction-block", "soft-jaws", "vacuum", "three-jaw"),
     row=110,
 )

@@ -19,7 +19,7 @@ rule = Rule(
         ratio=below(0.3),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for waste block faceplate, then friction block.",
+    says="An old hand reaches first for a faceplate on a waste block, then a friction block.",
     order=(
         "waste-block-faceplate",
         "friction-block",

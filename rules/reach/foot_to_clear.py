@@ -19,7 +19,7 @@ rule = Rule(
         operation=none_of("hollowing"),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for friction block, then jam chuck.",
+    says="An old hand reaches first for a friction block, then a jam chuck.",
     order=("friction-block", "jam-chuck", "vacuum", "rubber-button-jaws", "ring-clamp-plate"),
     row=50,
 )

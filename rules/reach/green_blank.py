@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state="not-round", wet="yes"),
     effect=Effect.REACH,
-    says="An old hand reaches first for faceplate screws, then two spur drive.",
+    says="An old hand reaches first for screws on a faceplate, then a two-spur drive.",
     order=("faceplate-screws", "two-spur-drive", "spur-drive", "pin-chuck", "jaws-on-tenon", "screw-chuck"),
     row=150,
 )

@@ -14,7 +14,7 @@ rule = Rule(
         "reach", family="wood", grain=one_of("along", "diagonal", "none"), purpose="knob", diameter_mm=at_most(75.0)
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for screw chuck, then jaws on tenon.",
+    says="An old hand reaches first for a screw chuck, then jaws on a tenon.",
     order=("screw-chuck", "jaws-on-tenon", "long-jaws", "spur-drive", "collet", "pin-chuck", "glue-block"),
     row=230,
 )

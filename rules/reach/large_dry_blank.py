@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, above, fact
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state="not-round", wet="no", diameter_mm=above(254.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for faceplate screws, then spur drive.",
+    says="An old hand reaches first for screws on a faceplate, then a spur drive.",
     order=(
         "faceplate-screws",
         "spur-drive",

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state="not-round", form=one_of("log", "half-log", "slab")),
     effect=Effect.REACH,
-    says="An old hand reaches first for two spur drive, then faceplate screws.",
+    says="An old hand reaches first for a two-spur drive, then screws on a faceplate.",
     order=("two-spur-drive", "faceplate-screws", "pin-chuck", "spur-drive", "jaws-on-tenon", "screw-chuck"),
     row=140,
 )

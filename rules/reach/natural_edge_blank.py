@@ -19,7 +19,7 @@ rule = Rule(
         form=none_of("log", "half-log", "slab"),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for two spur drive, then faceplate screws.",
+    says="An old hand reaches first for a two-spur drive, then screws on a faceplate.",
     order=("two-spur-drive", "faceplate-screws", "pin-chuck", "spur-drive", "jaws-on-tenon", "screw-chuck"),
     row=145,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, none_of
 rule = Rule(
     when=fact("reach", state="finished", grain="across", live_edge="yes", form=none_of("sphere", "ring", "tube")),
     effect=Effect.REACH,
-    says="An old hand reaches first for friction block, then jam chuck.",
+    says="An old hand reaches first for a friction block, then a jam chuck.",
     order=("friction-block", "jam-chuck", "ring-clamp-plate", "vacuum"),
     row=60,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, above, fact
 rule = Rule(
     when=fact("reach", offset_share=above(0.1)),
     effect=Effect.REACH,
-    says="An old hand reaches first for offset faceplate, then four jaw independent.",
+    says="An old hand reaches first for an offset faceplate, then an independent four-jaw chuck.",
     order=("offset-faceplate", "four-jaw-independent", "spur-drive"),
     row=70,
 )

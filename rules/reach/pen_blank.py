@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, none_of
 rule = Rule(
     when=fact("reach", purpose="pen", form=none_of("tube")),
     effect=Effect.REACH,
-    says="An old hand reaches first for collet, then long jaws.",
+    says="An old hand reaches first for a collet, then long jaws.",
     order=("collet", "long-jaws", "four-jaw-independent", "square-socket-drive"),
     row=40,
 )

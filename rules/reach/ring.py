@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("reach", form="ring"),
     effect=Effect.REACH,
-    says="An old hand reaches first for jam chuck, then mandrel.",
+    says="An old hand reaches first for a jam chuck, then a mandrel.",
     order=("jam-chuck", "mandrel", "soft-jaws", "rubber-button-jaws", "double-sided-tape"),
     row=20,
 )

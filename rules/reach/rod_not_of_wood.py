@@ -18,7 +18,7 @@ rule = Rule(
         ratio=at_least(0.3),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for collet, then soft jaws.",
+    says="An old hand reaches first for a collet, then soft jaws.",
     order=("collet", "soft-jaws", "split-bushing", "four-jaw-independent", "three-jaw", "driving-dog"),
     row=120,
 )

@@ -19,7 +19,7 @@ rule = Rule(
         diameter_mm=at_most(75.0),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for collet, then split bushing.",
+    says="An old hand reaches first for a collet, then a split bushing.",
     order=("collet", "split-bushing", "soft-jaws", "four-jaw-independent", "jaws-on-tenon", "three-jaw"),
     row=260,
 )

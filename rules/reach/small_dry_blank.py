@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, at_most, fact
 rule = Rule(
     when=fact("reach", family="wood", grain="across", state="not-round", wet="no", diameter_mm=at_most(254.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for screw chuck, then spur drive.",
+    says="An old hand reaches first for a screw chuck, then a spur drive.",
     order=(
         "screw-chuck",
         "spur-drive",

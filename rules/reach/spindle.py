@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, above, fact, one_of
 rule = Rule(
     when=fact("reach", family="wood", grain=one_of("along", "diagonal", "none"), diameter_mm=above(25.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for spur drive, then toothed ring drive.",
+    says="An old hand reaches first for a spur drive, then a toothed ring.",
     order=(
         "spur-drive",
         "toothed-ring-drive",

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact, one_of
 rule = Rule(
     when=fact("reach", family=one_of("stone", "animal", "resin", "hybrid")),
     effect=Effect.REACH,
-    says="An old hand reaches first for glue block, then waste block faceplate.",
+    says="An old hand reaches first for a glue block, then a faceplate on a waste block.",
     order=("glue-block", "waste-block-faceplate", "keyed-stud", "four-jaw-independent", "soft-jaws"),
     row=90,
 )

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, at_most, fact, one_of
 rule = Rule(
     when=fact("reach", family="wood", grain=one_of("along", "diagonal", "none"), diameter_mm=at_most(25.0)),
     effect=Effect.REACH,
-    says="An old hand reaches first for toothed ring drive, then square socket drive.",
+    says="An old hand reaches first for a toothed ring, then a square socket.",
     order=(
         "toothed-ring-drive",
         "square-socket-drive",

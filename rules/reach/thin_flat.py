@@ -19,7 +19,7 @@ rule = Rule(
         purpose=none_of("bowl", "platter"),
     ),
     effect=Effect.REACH,
-    says="An old hand reaches first for double sided tape, then glue block.",
+    says="An old hand reaches first for double-sided tape, then a glue block.",
     order=(
         "double-sided-tape",
         "glue-block",

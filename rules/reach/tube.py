@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("reach", form="tube"),
     effect=Effect.REACH,
-    says="An old hand reaches first for mandrel, then collet.",
+    says="An old hand reaches first for a mandrel, then a collet.",
     order=("mandrel", "collet", "soft-jaws", "jam-chuck"),
     row=30,
 )
