@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from statistics import NormalDist
 from typing import Any
@@ -59,17 +60,10 @@ def quantile(values: Sequence[float], percent: float) -> float:
 
 def _ranks(values: Sequence[float]) -> list[float]:
     """Rank of each value, equal ones at the mean of theirs, from -1 to 1 about the middle."""
-    order = sorted(range(len(values)), key=lambda place: values[place])
-    found = [0.0] * len(values)
-    start = 0
-    while start < len(order):
-        end = start
-        while end + 1 < len(order) and values[order[end + 1]] == values[order[start]]:
-            end += 1
-        for place in order[start : end + 1]:
-            found[place] = (start + end) / (len(values) - 1) - 1
-        start = end + 1
-    return found
+    ordered = sorted(values)
+    return [
+        (bisect_left(ordered, value) + bisect_right(ordered, value) - 1) / (len(values) - 1) - 1 for value in values
+    ]
 
 
 def correlation(first: Sequence[float], second: Sequence[float]) -> float:
@@ -84,7 +78,7 @@ def _matters(columns: Mapping[str, Sequence[float]], values: Sequence[float]) ->
     least = CHANCE / len(values) ** 0.5
     every = {name: correlation(column, values) for name, column in columns.items()}
     found = {name: rho for name, rho in every.items() if abs(rho) > least}
-    whole = sum(rho * rho for rho in found.values()) or 1.0
+    whole = sum(rho * rho for rho in found.values())
     rows = [{"name": name, "share": rho * rho / whole, "rank_correlation": rho} for name, rho in found.items()]
     rows.sort(key=lambda row: -float(str(row["share"])))
     return [row for row in rows if float(str(row["share"])) >= LEAST_SHARE]

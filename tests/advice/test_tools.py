@@ -138,6 +138,11 @@ def test_one_table_is_not_compared_with_itself() -> None:
     assert (found["rake_deg"], found["source"]) == ([25.0, 30.0], PRACTICE)
 
 
+def test_a_tool_of_which_no_table_says_the_edge_is_a_toolpost_tool() -> None:
+    found = tool(f"{TOOLPOST}; work.material=PVC")
+    assert (found["kind"], found["edge"]) == ("toolpost tool", "")
+
+
 def test_each_table_gives_its_spindle_speeds_clipped_to_the_ceiling() -> None:
     """n = 1000·v/(π·D): 50 m/min at 40 mm are 398 rpm, 150 are 1194, 300 are 2387."""
     found = {(entry["table"], entry["tool"]): entry for entry in tool(TOOLPOST, ceiling=1000.0)["speeds"]}

@@ -137,6 +137,7 @@ def test_a_bench_asks_its_own_engine_once_for_a_case_and_looks_for_nothing_beyon
 
 
 def test_every_field_that_can_be_set_alone_is_a_part_and_no_field_that_no_advice_reads() -> None:
+    parts_of_a_case.cache_clear()
     parts = parts_of_a_case()
     assert {"work.material", "hold.drive.teeth", "cut.force", "machine.mass", "person.asthma"} <= set(parts)
     assert {"work.balance_test", "hold.slip_test"} <= set(parts)  # two numbers that say nothing alone
