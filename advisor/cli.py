@@ -13,7 +13,7 @@ from typing import Any, NoReturn, TextIO
 
 from advisor import parser
 
-ANSWER_PARTS = {
+ANSWER_PARTS = {  # the whole stands in models too: nothing is imported here before a command needs it
     "advise": ("holding", "speed", "thrust", "centers", "tool"),
     "mount": (),
     "hold": ("holding", "proportions"),

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from advisor.advice.whole import answer_for
-from advisor.cli import ANSWER_PARTS
+from advisor.models.parts import WHOLE
 from advisor.reading import read_case
 
 FOLDER = Path(__file__).parent.parent / "cases"
@@ -17,7 +17,7 @@ def test_what_must_come_out_comes_out(path: Path) -> None:
     case = read_case(str(path))
     assert case.expect is not None
     assert case.title
-    found = answer_for(case, ANSWER_PARTS["advise"])
+    found = answer_for(case, WHOLE)
     wanted = case.expect
     came = {
         "verdict": found["verdict"],

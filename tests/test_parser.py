@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from advisor.cli import ANSWER_PARTS
+from advisor.models.parts import WHOLE
 from advisor.parser import COMMANDS, build, parse
 
 
@@ -46,3 +48,8 @@ def test_a_wrong_word_is_told_where_help_for_it_is(
 
 def test_behind_two_dashes_everything_is_a_word() -> None:
     assert parse(["mount", "--plain", "--", "-a.yaml", "--json"]).words == ["-a.yaml", "--json"]
+
+
+def test_the_whole_answer_is_whole() -> None:
+    """The command line has its own copy, which imports nothing."""
+    assert ANSWER_PARTS["advise"] == WHOLE

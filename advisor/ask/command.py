@@ -7,6 +7,7 @@ import sys
 from collections.abc import Sequence
 
 from advisor.models.case import Case
+from advisor.models.parts import WHOLE
 from advisor.reading import read_case, write_case
 from advisor.reading.problems import InputFault, Place, fault
 
@@ -107,7 +108,7 @@ class _Session:
         from advisor.report.screen import show
 
         case = read_case(path)
-        answer = answer_for(case, ("holding", "speed", "thrust", "centers", "tool"))
+        answer = answer_for(case, WHOLE)
         print()
         show(answer, case.heading, self.units, sys.stdout, plain=self.plain, holds=False)
         print(f"\nWritten to {path}: advisor advise {path} gives this answer again.")

@@ -8,8 +8,9 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any, NamedTuple
 
+from advisor.models.parts import WHOLE
+
 INPUT, PROGRAM = "input", "program"
-PARTS = ("holding", "speed", "thrust", "centers", "tool")
 
 
 class Outcome(NamedTuple):
@@ -65,7 +66,7 @@ def answer_file(path: str, whole: bool) -> Outcome:
     try:
         from advisor.advice.whole import answer_for
 
-        answer = answer_for(case, PARTS, changes=whole)
+        answer = answer_for(case, WHOLE, changes=whole)
         text = json.dumps(answer, allow_nan=False) if whole else None
         return Outcome(path, row=_row(answer), answer=text)
     except FigureInputError as wrong:  # a number that no formula takes

@@ -9,6 +9,7 @@ from advisor.advice.judge import implied_method
 from advisor.advice.whole import answer_for
 from advisor.engine import Fires
 from advisor.models.case import Case, Drive, Tenon
+from advisor.models.parts import WHOLE
 from advisor.planning.choose import Choice, choose, in_kit
 from advisor.planning.derive import sizes, stage_case
 from advisor.planning.faults import Fault, does_not_fit, stock_left, too_fast, too_thin
@@ -19,7 +20,6 @@ from advisor.planning.standing import stages_of
 from advisor.reckoning.holds.methods import SPURS
 from advisor.situation import settle
 
-PARTS = ("holding", "speed", "thrust", "centers", "tool")
 STAYS = {"ring": {"recess", "centers"}, "holes": {"recess", "screws", "centers"}, "none": set[str]()}
 STAYS_UNASKED = {"recess"}
 NOTHING_LEFT = (
@@ -91,7 +91,7 @@ class _Walk:
     def _answered(self, template: Template, choice: Choice) -> Stage:
         assert choice.found is not None
         case, hold, _ = choice.found
-        answer = answer_for(case, PARTS, self.work.engine, self.changes)
+        answer = answer_for(case, WHOLE, self.work.engine, self.changes)
         fault = None
         if answer["verdict"] == "do-not-mount":
             reason = answer["reasons"][0]

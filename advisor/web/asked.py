@@ -8,10 +8,11 @@ from urllib.parse import parse_qsl, urlencode
 
 from advisor.models.case import Case
 from advisor.models.fields import Shape, spec_at
+from advisor.models.parts import WHOLE
 
 MOST_FIELDS = 400
 ASKS: dict[str, tuple[str, tuple[str, ...]]] = {
-    "advise": ("Whole answer", ("holding", "speed", "thrust", "centers", "tool")),
+    "advise": ("Whole answer", WHOLE),
     "mount": ("May it be mounted?", ()),
     "hold": ("Which hold?", ("holding",)),
     "speed": ("How fast?", ("holding", "speed")),

@@ -12,7 +12,7 @@ import sys
 from collections.abc import Callable, Mapping
 from typing import Any
 
-ALL_PARTS = ("holding", "speed", "thrust", "centers", "tool")
+from advisor.models.parts import WHOLE
 
 
 def _read(task: Mapping[str, Any]) -> Any:
@@ -28,7 +28,7 @@ def _answer(task: Mapping[str, Any]) -> dict[str, Any]:
     case = _read(task)
     from advisor.advice.whole import answer_for
 
-    answer = answer_for(case, task.get("parts", ALL_PARTS))
+    answer = answer_for(case, task.get("parts", WHOLE))
     return {
         "answer": answer,
         "title": case.heading,

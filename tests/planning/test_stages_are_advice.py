@@ -9,11 +9,11 @@ import pytest
 from advisor.advice.advise import default_engine
 from advisor.advice.whole import answer_for
 from advisor.engine import Fact, Ruling
+from advisor.models.parts import WHOLE
 from advisor.planning import Plan, walk
 from advisor.planning.answer import compose
 from advisor.planning.faults import does_not_fit
 from advisor.planning.stage import Stage
-from advisor.planning.walk import PARTS
 from advisor.reading import read_case, read_text, write_case
 from tests.planning.bench import JOBS, answer_of, plan_of
 from tests.rules.bench import words_of
@@ -32,7 +32,7 @@ def check(stage: Stage, changes: bool) -> None:
     again = read_text(write_case(stage.case), "yaml", "stage.yaml")
     assert again == stage.case
     assert does_not_fit(stage.case) is None
-    assert answer_for(again, PARTS, changes=changes) == stage.answer
+    assert answer_for(again, WHOLE, changes=changes) == stage.answer
 
 
 @pytest.mark.parametrize("text", PLANS)
@@ -97,5 +97,5 @@ def test_a_plan_asks_the_engine_little_more_than_its_stages_would_alone(text: st
     plan = walk(read_case(None, words_of(text)), whole, changes=False)
     for stage in turned(plan):
         assert stage.case is not None
-        answer_for(stage.case, PARTS, alone, changes=False)
+        answer_for(stage.case, WHOLE, alone, changes=False)
     assert alone.facts < whole.facts < 1.5 * alone.facts
