@@ -147,7 +147,19 @@ def rungs(advice: Advice) -> tuple[Rung, ...]:
 
 
 Change = Callable[[float], tuple[str, Situation]]
-Trial = tuple[str, Change, float, float]
+
+
+class Trial(NamedTuple):
+    """One change by a value, and its mildest and strongest value; the same for what is done or not.
+
+    another: half of it makes another piece. fixed: it turns with the piece, so its fixing must hold.
+    """
+
+    change: Change
+    mild: float
+    strong: float
+    another: bool = False
+    fixed: bool = False
 
 
 def _balance_trials(advice: Advice) -> Iterable[Trial]:
@@ -168,9 +180,9 @@ def _balance_trials(advice: Advice) -> Iterable[Trial]:
         words = f"a counterweight of {piece}, bolted through, opposite the heavy side"
         return words, situation._replace(body=body._replace(offset=left, mass=body.mass + value / 1000))
 
-    yield "offset", offset, body.offset, 0.0
+    yield Trial(offset, body.offset, 0.0)
     if body.static is None or body.static > STATIC_SHARE * body.offset:  # one weight cures no lean of the two ends
-        yield "counterweight", counterweight, 0.0, body.mass * body.offset / radius * 1000
+        yield Trial(counterweight, 0.0, body.mass * body.offset / radius * 1000, fixed=True)
 
 
 def _lathe_trials(advice: Advice) -> Iterable[Trial]:
@@ -186,9 +198,9 @@ def _lathe_trials(advice: Advice) -> Iterable[Trial]:
         return "the lathe bolted to the floor", situation._replace(lathe=lathe._replace(bolted=True))
 
     if lathe.mass < HEAVIEST_LATHE_KG:
-        yield "lathe mass", mass, lathe.mass, HEAVIEST_LATHE_KG
+        yield Trial(mass, lathe.mass, HEAVIEST_LATHE_KG)
     if not lathe.bolted:
-        yield "bolted", bolted, 0.0, 1.0
+        yield Trial(bolted, 1.0, 1.0)
 
 
 def _piece_trials(advice: Advice) -> Iterable[Trial]:
@@ -209,22 +221,27 @@ def _piece_trials(advice: Advice) -> Iterable[Trial]:
         supported = changed(situation.case, "hold.steady.position", body.length / 2)
         return "a steady in the middle", situation._replace(case=supported)
 
-    yield "diameter", diameter, body.diameter, body.diameter / 2
+    yield Trial(diameter, body.diameter, body.diameter / 2, another=True)
     if situation.case.hold.steady is None and body.length > 4 * body.diameter:
-        yield "steady", steady, 0.0, 1.0
+        yield Trial(steady, 1.0, 1.0)
 
 
 def _speed_trials(advice: Advice) -> Iterable[Trial]:
-    """(name, value -> (words, situation), mildest value, strongest value) for every single change."""
+    """Every single change."""
     yield from _balance_trials(advice)
     yield from _lathe_trials(advice)
     yield from _piece_trials(advice)
 
 
-def _as_said(value: float, down: bool, strongest: float) -> float:
-    """A value as a person is told it, to two figures toward the stronger change, and never past the strongest."""
-    told = two_figures(value, up=not down)
-    return max(told, strongest) if down else min(told, strongest)
+def _least(trial: Trial, reaches: Callable[[Situation], bool]) -> float:
+    """The mildest value that reaches, as a person is told it: to two figures toward the stronger, never past that."""
+    low, high = trial.mild, trial.strong
+    for _ in range(SEARCH_STEPS if low != high else 0):
+        middle = (low + high) / 2
+        low, high = (low, middle) if reaches(trial.change(middle)[1]) else (middle, high)
+    if trial.strong < trial.mild:
+        return max(two_figures(high, up=False), trial.strong)
+    return min(two_figures(high, up=True), trial.strong)
 
 
 def speed_changes(advice: Advice) -> list[str]:
@@ -236,7 +253,7 @@ def speed_changes(advice: Advice) -> list[str]:
     wanted, slowest = advice.situation.case.cut.wanted_rpm, advice.speed.minimum
     now = advice.speed.ceiling.value
     if slowest is not None and slowest > now:
-        wanted = max(slowest, wanted or 0.0)
+        wanted = slowest if wanted is None else max(slowest, wanted)
     target = wanted if wanted is not None and wanted > now else None
     if wanted is not None and target is None:
         return []
@@ -245,23 +262,18 @@ def speed_changes(advice: Advice) -> list[str]:
     goal = target if target is not None else now * LIFT * LIFT
     found = []
     furthest = (now * LIFT, "")
-    for name, change, mild, strong in _speed_trials(advice):
-        words, situation = change(strong)
+    for trial in _speed_trials(advice):
+        words, situation = trial.change(trial.strong)
         most = ceiling_of(situation, advice.used.method)[0]
-        furthest = max(furthest, (most, words)) if name != "diameter" else furthest  # half a piece is another piece
+        furthest = furthest if trial.another else max(furthest, (most, words))
         if most < goal:
             continue
-        low, high = mild, strong
-        for _ in range(SEARCH_STEPS if abs(strong - mild) > 1.0 or strong < mild else 0):
-            middle = (low + high) / 2
-            reaches = ceiling_of(change(middle)[1], advice.used.method)[0] >= goal
-            low, high = (low, middle) if reaches else (middle, high)
-        high = _as_said(high, strong < mild, strong)
-        words, situation = change(high)
+        value = _least(trial, lambda tried: ceiling_of(tried, advice.used.method)[0] >= goal)
+        words, situation = trial.change(value)
         reached = ceiling_of(situation, advice.used.method)[0]
-        if name == "counterweight":
+        if trial.fixed:
             radius = COUNTERWEIGHT_SHARE * advice.situation.body.diameter
-            pull = unbalance_force(mass=high / 1000, offset=radius, rpm=reached)
+            pull = unbalance_force(mass=value / 1000, offset=radius, rpm=reached)
             words += f", its fixing good for {fact_of.newtons(FIXING_DIVISOR * pull)}"
         found.append(f"{words}: ceiling {fact_of.turns(reached)}")
     if target is not None and not found:

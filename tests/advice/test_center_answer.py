@@ -176,8 +176,8 @@ FIT = TailFit(
     opening=0.36,
     heat=None,
     options=(
-        TailOption("live-point", 900.0, "splitting", 330.0, 1.0),
-        TailOption("live-cup", 1500.0, "crushing", 320.0, 0.8),
+        TailOption("live-cup", 900.0, "crushing", 320.0, 0.8),
+        TailOption("live-pad", 1500.0, "center-rating", 330.0, 1.0),
     ),
 )
 SEAT = DriveFit(near=40.0, reach=6.0, least=32.0, small=None, small_carries=None)
@@ -246,8 +246,8 @@ def test_each_kind_of_center_has_its_own_sizes(monkeypatch: pytest.MonkeyPatch, 
 
 def test_other_centers_in_its_place_come_with_the_one_that_allows_most_first(monkeypatch: pytest.MonkeyPatch) -> None:
     assert centers(monkeypatch)["tail_choice"] == [
-        {"kind": "live-cup", "allowed_n": 1500.0, "governed_by": "crushing", "share_of_the_cut": 0.8},
-        {"kind": "live-point", "allowed_n": 900.0, "governed_by": "splitting", "share_of_the_cut": 1.0},
+        {"kind": "live-pad", "allowed_n": 1500.0, "governed_by": "center-rating", "share_of_the_cut": 1.0},
+        {"kind": "live-cup", "allowed_n": 900.0, "governed_by": "crushing", "share_of_the_cut": 0.8},
     ]
 
 

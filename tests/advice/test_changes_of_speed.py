@@ -13,8 +13,10 @@ from advisor.advice.changes import (
     rungs,
     speed_changes,
 )
+from advisor.reckoning.holds import hold_speed
+from advisor.reckoning.speed import first_speed
 from advisor.situation import Situation
-from tests.advice.bench import advice_of, kept_advice, limit
+from tests.advice.bench import advice_of, kept_advice, limit, situation_of
 
 
 @pytest.mark.parametrize(
@@ -30,6 +32,38 @@ from tests.advice.bench import advice_of, kept_advice, limit
 def test_the_ceiling_tried_is_that_of_the_whole_advice(text: str) -> None:
     advice = advice_of(text)
     assert ceiling_of(advice.situation, advice.used.method) == (advice.speed.ceiling.value, advice.speed.ceiling.name)
+
+
+@pytest.mark.parametrize(
+    ("text", "method", "up", "pressed"),
+    [
+        ("SPINDLE; work.diameter=20mm", "driving-dog", True, True),
+        ("SPINDLE; hold.tail.kind=none", "spur-drive", False, True),  # between centers it cannot be left away
+        ("BOWL", "four-jaw-independent", True, True),
+        ("BOWL; hold.tail.kind=none", "four-jaw-independent", False, False),
+        ("BOWL; machine.tailstock=no", "four-jaw-independent", False, False),
+        ("SPINDLE; machine.tailstock=no", "spur-drive", False, False),
+    ],
+)
+def test_a_ceiling_is_tried_with_the_thrust_at_the_first_speed_and_with_what_the_hold_stands(
+    monkeypatch: pytest.MonkeyPatch, text: str, method: str, up: bool, pressed: bool
+) -> None:
+    situation, base = situation_of(text), kept_advice(HEAVY)
+    rate = base.speed._replace(ceiling=limit("hold", 321.0))
+
+    def thrust_window(*asked: object) -> object:
+        assert asked == (situation, method, first_speed(situation, method, up))
+        return base.thrust
+
+    def speed(*asked: object) -> object:
+        assert asked == (situation, method, up, hold_speed(situation, method), base.thrust if pressed else None)
+        return rate
+
+    monkeypatch.setattr(changes, "thrust_window", thrust_window)
+    monkeypatch.setattr(changes, "speed", speed)
+    assert ceiling_of(situation, method) == (321.0, "hold")
+    if not pressed:
+        assert hold_speed(situation, method) is not None or method == "spur-drive"
 
 
 def test_the_ladder_begins_with_the_ceiling_of_today_and_knows_the_hold_in_use() -> None:
@@ -84,10 +118,18 @@ def test_the_center_of_mass_is_asked_no_nearer_than_it_must_be_and_a_weight_no_h
 
 def test_a_weight_adds_its_own_mass(monkeypatch: pytest.MonkeyPatch) -> None:
     def law(situation: Situation) -> float:
-        return by_offset(situation) if situation.body.mass < 5.3 else 0.0
+        return by_offset(situation) if situation.body.mass < 5.492 else 0.0
 
-    assert len(lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1000")) == 1  # all 492 g are too much of it
+    assert len(lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1000")) == 1  # all 492.1 g are too much of it
     assert len(lifted(monkeypatch, by_offset, f"{HEAVY}; cut.wanted_rpm=1000")) == 2
+
+
+def test_less_than_a_millimeter_is_told_too(monkeypatch: pytest.MonkeyPatch) -> None:
+    def law(situation: Situation) -> float:
+        return 1000.0 if situation.body.offset <= 0.6 else 500.0
+
+    told = lifted(monkeypatch, law, f"{HEAVY}; cut.wanted_rpm=1000")[0]
+    assert told.startswith("center of mass within 0.59 mm ")
 
 
 def test_what_must_be_on_the_axis_is_told_so(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -192,8 +234,8 @@ def test_a_steady_is_offered_to_a_bar_longer_than_four_diameters(monkeypatch: py
     for change in ("work.length=12in", "hold.steady.position=50mm"):
         (none,) = lifted(monkeypatch, lambda _: 500.0, f"{LONG}; cut.wanted_rpm=1000; {change}")
         assert none.startswith("no single change lifts the ceiling to 1000 rpm")
-        trials = changes._piece_trials(kept_advice(f"{LONG}; cut.wanted_rpm=1000; {change}"))
-        assert [name for name, *_ in trials] == ["diameter"]
+        (smaller,) = changes._piece_trials(kept_advice(f"{LONG}; cut.wanted_rpm=1000; {change}"))
+        assert smaller.another
 
 
 def test_a_wish_that_no_change_fulfills_is_told_with_the_one_that_goes_furthest(

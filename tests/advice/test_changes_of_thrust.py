@@ -66,7 +66,12 @@ def test_without_a_center_at_the_tail_there_is_no_window(text: str, method: str)
 
 @pytest.mark.parametrize(
     ("text", "method"),
-    [("SPINDLE", "spur-drive"), ("BOWL", "faceplate-screws"), ("SPINDLE; hold.tail.kind=none", "spur-drive")],
+    [
+        ("SPINDLE", "spur-drive"),
+        ("SPINDLE; work.diameter=20mm", "driving-dog"),  # a dog has a most speed of its own
+        ("BOWL", "faceplate-screws"),
+        ("SPINDLE; hold.tail.kind=none", "spur-drive"),
+    ],
 )
 def test_the_window_is_that_of_this_hold_at_its_first_speed_and_the_worst_word_on_it_counts(
     text: str, method: str
