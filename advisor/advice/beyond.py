@@ -79,7 +79,7 @@ def _way(situation: Situation, name: str) -> int:
     return BUY if carried or row.text("alone") == "yes" else BUY_TWO
 
 
-def _with_steady(situation: Situation, engine: Fires, judgement: Judgement) -> OneThing | None:
+def _with_steady(situation: Situation, engine: Fires) -> OneThing | None:
     """The best hold of the kit with a steady made for it, where it is only the reach of the work that defeats it."""
     kit = situation.case.hold.kit
     if not kit or STEADY in kit:
@@ -87,7 +87,7 @@ def _with_steady(situation: Situation, engine: Fires, judgement: Judgement) -> O
     richer = situation._replace(case=changed(situation.case, "hold.kit", (*kit, STEADY)))
     if not steady_possible(richer):
         return None
-    best = judge(richer, engine, [hold.method for hold in judgement.holds]).holds[0]
+    best = judge(richer, engine).holds[0]
     return OneThing(best, STEADY, _rows()[STEADY].text("how"), False) if best.accepted else None
 
 
@@ -103,7 +103,7 @@ def one_thing(situation: Situation, engine: Fires, judgement: Judgement) -> OneT
     found = [hold for hold in judge(situation, engine, others).holds if hold.accepted] if others else []
     best = min(found, key=lambda hold: _way(situation, hold.method), default=None)
     if best is None or _way(situation, best.method) != MAKE:
-        steadied = _with_steady(situation, engine, judgement)
+        steadied = _with_steady(situation, engine)
         if steadied is not None or best is None:
             return steadied
     way = _way(situation, best.method)

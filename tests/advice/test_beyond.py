@@ -127,6 +127,7 @@ def test_a_steady_is_made_before_anything_is_bought(others: tuple[str, ...], thi
     one = one_thing(situation, Steadied(*others), refused(situation))
     assert one is not None
     assert one.thing == thing
+    assert one.hold.method in (thing, "three-jaw", "collet")  # a steady serves what is to hand
 
 
 def test_a_steady_that_does_not_help_is_not_made() -> None:

@@ -254,9 +254,10 @@ def test_a_change_is_told_only_where_the_window_really_widens(now: str, then: st
 
 
 def test_an_open_window_or_none_is_left_alone() -> None:
-    advice = tightened(f"{NARROW}; hold.method=spur-drive", "open")
-    assert thrust_proposals(advice, Deaf()) == []
-    assert thrust_proposals(advice._replace(thrust=None, rulings=(says("narrow"),)), Deaf()) == []
+    advice, engine = tightened(f"{NARROW}; hold.method=spur-drive", "open"), Recording()
+    assert thrust_proposals(advice, engine) == []
+    assert thrust_proposals(advice._replace(thrust=None, rulings=(says("narrow"),)), engine) == []
+    assert engine.asked == []
 
 
 def test_a_change_comes_with_the_thrust_to_set_then() -> None:

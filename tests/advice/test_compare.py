@@ -11,6 +11,7 @@ import pytest
 from advisor.advice import advise, default_engine
 from advisor.advice import compare as comparing
 from advisor.advice.advise import Advice
+from advisor.advice.answer import assumed
 from advisor.advice.compare import NOTHING, Comparison, Side, Tried, compare, differing, weight
 from advisor.advice.trial import Outcome, Remembering, disagreements, outcome_of
 from advisor.engine import Fires
@@ -166,6 +167,8 @@ def test_fields_that_would_contradict_each_other_are_tried_and_kept_together(mon
     found = compared(monkeypatch, law, "work.diameter=1in", "work.finished_diameter=20mm", MASS)
     assert tried(found) == [(small, thin), (thin,), (M,)]
     assert found.enough == found.matters_most == (small, thin)
+    nothing = compared(monkeypatch, lambda _: {}, "work.diameter=1in", "work.finished_diameter=20mm")
+    assert nothing.enough == ()
 
 
 def test_both_sides_tell_their_limits_and_the_first_reason() -> None:
@@ -183,7 +186,8 @@ def test_both_sides_tell_their_limits_and_the_first_reason() -> None:
 
 
 def test_what_stood_in_for_what_was_not_said_is_told_on_either_side() -> None:
-    found = compare(case_of(KIT), case_of(f"{KIT}; machine.base_width=700mm; work.diameter=4in"))
+    wide = f"{KIT}; machine.base_width=700mm; work.diameter=4in"
+    found = compare(case_of(KIT), case_of(wide))
     by_field = {entry.field: entry for entry in found.differences}
     assert by_field["machine.base_width"][1:] == (None, 700.0, "500 mm", None)
     assert by_field["work.diameter"][1:] == (pytest.approx(76.2), pytest.approx(101.6), None, None)
@@ -192,7 +196,9 @@ def test_what_stood_in_for_what_was_not_said_is_told_on_either_side() -> None:
     silent = {entry.field: entry for entry in found.silent}
     assert {"work.mass", "work.offset"} <= set(silent)
     assert silent["work.offset"][1:3] == (None, None)
-    assert silent["work.offset"].assumed_a != silent["work.offset"].assumed_b
+    told = [{one["field"]: one["value"] for one in assumed(advice_of(text))} for text in (KIT, wide)]
+    for field in ("work.mass", "work.offset"):
+        assert [silent[field].assumed_a, silent[field].assumed_b] == [entry[field] for entry in told]
     assert "machine.base_width" not in silent
     assert "machine.spindle_height" not in silent  # the same on both sides
     assert not {"work.diameter", "machine.base_width"} & set(silent)
