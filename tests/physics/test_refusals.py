@@ -159,6 +159,10 @@ NONE_THERE: list[tuple[Call, str]] = [
         "below length / diameter 2.5 the bar is too stubby for bending alone",
     ),
     (
+        lambda: slender.whirl_speed(20, 400, 12, 700, "pinned-pinned", thrust=1e5),
+        "the thrust is as great as the buckling force: the bar bows away at any speed",
+    ),
+    (
         lambda: slender.profile_whirl_speed(BAR, 12, 700, "pinned-pinned", thrust=1e5),
         "the thrust is as great as the buckling force: the bar bows away at any speed",
     ),
