@@ -12,7 +12,8 @@ from advisor.physics.balance import GRAVITY
 from advisor.reckoning import ends
 from advisor.reckoning.drives import Drive, drive_for, measured_grip, seat_depth, tooth_bearing
 from advisor.reckoning.holds import BETWEEN_CENTERS, SLIPS, peak
-from advisor.reckoning.holds.between_centers import CUP_OF_BALL, PAD_MEAN, PAD_SHARE
+from advisor.reckoning.holds.between_centers import CUP_OF_BALL, PAD_MEAN, PAD_SHARE, WEAK_END, WEAK_END_GRIP
+from advisor.reckoning.holds.need import MOTOR_STALL
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 from advisor.reckoning.speed_limits import DEAD_FRICTION
 from advisor.situation import Situation
@@ -24,8 +25,6 @@ LEAST_N = 50.0  # memory
 LEAST_CAP_N = 150.0  # memory
 LOCATE_NEED_N = 30.0  # memory
 LOCATE_SET_N = 100.0  # memory
-MOTOR_STALL = 1.5  # memory
-WEAK_END_GRIP = 0.5  # memory
 SEATED_KINDS = frozenset({"four", "two"})
 SLIPPING_KINDS = frozenset({"ring", "cup"})
 SEARCH_STEPS = 24  # numerics
@@ -88,7 +87,7 @@ def effective_grip(situation: Situation, drive: Drive) -> float:
     measured = measured_grip(situation, drive.share, drive.mean_radius)
     if measured is not None:
         return measured
-    weak = situation.traits.conditions & {"punky", "rot", "pith", "check"}
+    weak = situation.traits.conditions & WEAK_END
     return drive.effective.design * (WEAK_END_GRIP if weak else 1.0)
 
 

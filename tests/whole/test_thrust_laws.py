@@ -13,6 +13,7 @@ from advisor.advice import advise, default_engine
 from advisor.advice.changes import thrust_proposals
 from advisor.physics import drive, slender, tail, teeth
 from advisor.reading import read_case
+from advisor.reckoning.holds.between_centers import WEAK_END
 from tests.conftest import scale
 from tests.rules.bench import LATHE, PERSON
 from tests.whole.answers import answer
@@ -260,6 +261,20 @@ def test_a_proposal_put_back_into_the_case_opens_the_window(data: st.DataObject)
 @given(data=st.data())
 def test_the_same_many_times(data: st.DataObject) -> None:
     proposed(data)
+
+
+@pytest.mark.parametrize("fault", sorted(WEAK_END))
+@pytest.mark.parametrize("method", ["toothed-ring-drive", "cup-drive"])
+def test_a_faulty_end_asks_for_far_more_thrust_whatever_its_fault(method: str, fault: str) -> None:
+    """Pressed teeth grip half in it, as in the ranking of holds: a crack is no better than a check."""
+    words = ["work.material=beech", "work.diameter=50mm", "work.length=300mm", "work.form=round", "work.state=round"]
+    words += ["cut.force=30N", f"hold.method={method}"]
+    needed = []
+    for condition in ("sound", fault):
+        found = advise(read_case(None, [*words, f"work.condition=[{condition}]"])).thrust
+        assert found is not None
+        needed.append(found.full.to_set)
+    assert needed[1] > 1.6 * needed[0]  # what the tail takes is not doubled
 
 
 @pytest.mark.parametrize("tail_kind", ["live-point", "live-cup"])
