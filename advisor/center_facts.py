@@ -16,7 +16,6 @@ from advisor.situation import Situation
 from advisor.units import NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
 
 LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticing
-CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 BORED = frozenset({"tube", "ring"})
 USUAL_LEAD_MM = 4.0  # travel of an ordinary quill for a turn of its handwheel; memory
 
@@ -163,7 +162,7 @@ def drive(situation: Situation, window: Thrust, fit: DriveFit | None) -> Fact:
         "grain": situation.traits.grain,
         "state": situation.traits.state,
         "wet": flag(situation.traits.green),
-        "checked": flag(bool(situation.traits.conditions & CHECKED)),
+        "checked": flag(situation.traits.checked),
         "seated": window.seated,
         "sized": flag(given is not None and given.outer_diameter is not None),
         "tested": flag(situation.case.hold.slip_test is not None),

@@ -14,6 +14,7 @@ from advisor.reckoning.slender import Slender
 from advisor.reckoning.speed import Speed
 from advisor.reckoning.whirl import WHIRL_PASSED
 from advisor.situation import Situation
+from advisor.situation.shape import CHECKS, SOFT_WOOD
 from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, two_figures
 
 Value = str | float
@@ -203,8 +204,7 @@ def person(situation: Situation) -> Fact:
     return Fact("person", known(values), {"material": situation.case.work.material})
 
 
-SOFT = frozenset({"spalted", "punky", "rot"})
-OPEN = frozenset({"check", "crack", "through-crack", "ring-shake", "punky", "rot"})
+OPEN = CHECKS | {"punky", "rot"}
 LEAKY = OPEN | {"worm-holes", "bark-inclusion", "void", "spalted"}
 HIDING = frozenset({"spalted", "void", "burl", "bark-inclusion"})
 
@@ -225,7 +225,7 @@ def hold(situation: Situation, figures: holds.HoldFigures, chosen: bool) -> Fact
     extra: dict[str, Value | None] = {
         "alone": flag(kit == [figures.method]),
         "faulty": flag(bool(conditions & OPEN)),
-        "soft": flag(bool(conditions & SOFT)),
+        "soft": flag(bool(conditions & SOFT_WOOD)),
         "leaks": flag(bool(conditions & LEAKY)),
         "locked": flag(bool(case.machine.nose_lock)),
         "gauge": flag(vacuum is not None and vacuum.gauge is not None),

@@ -16,6 +16,7 @@ from advisor.models.material_names import Named, names_of
 from advisor.models.questions import first_steps
 from advisor.models.substance import Material
 from advisor.situation import Situation
+from advisor.situation.shape import CHECKS, SOFT_WOOD
 
 # Needs that a refusal of the same record asks for already.
 ASKED_BY = {
@@ -32,8 +33,6 @@ REFUSALS_IN_A_NAME = frozenset({"always", "painted"})
 SPARKING = frozenset({"nails", "grit"})
 IRON = frozenset({"mild-steel", "stainless-steel", "cast-iron"})
 HOLES = frozenset({"void", "worm-holes", "bark-inclusion"})
-SOFT = frozenset({"punky", "rot", "spalted"})
-CRACKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 PROOFS = frozenset({"untested", "provenance"})
 RESINS = frozenset({"resin", "hybrid", "laminate"})
 
@@ -150,8 +149,8 @@ def _stated(situation: Situation, named: Iterable[Named]) -> dict[str, Value | N
         "sparks": "yes" if iron or found & SPARKING else "unknown",
         "sound": flag("sound" in found),
         "crazed": flag("stress-crazed" in found),
-        "cracked": flag(bool(found & CRACKED)),
-        "soft": flag(bool(found & SOFT)),
+        "cracked": flag(bool(found & CHECKS)),
+        "soft": flag(bool(found & SOFT_WOOD)),
         "void": flag(bool(found & HOLES)),
         "form": situation.traits.form,
         "diameter_mm": situation.body.diameter,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from advisor.situation import Situation
+from advisor.situation.shape import CHECKS, SOFT_WOOD
 
 # Shares of the strength of clear wood that remain; they multiply (memory).
 KNOT = 0.7
@@ -15,10 +16,8 @@ STRAIGHT_SLOPE = 20.0
 
 _KNOTS = frozenset({"knot"})
 _PITHS = frozenset({"pith"})
-_CHECKS = frozenset({"check", "crack", "through-crack", "ring-shake"})
 _REACTION = frozenset({"reaction-wood"})
-_SOFT = frozenset({"spalted", "punky", "rot"})
-_SHARES = ((_KNOTS, KNOT), (_PITHS, PITH), (_CHECKS, CHECKED), (_REACTION, REACTION_WOOD), (_SOFT, SOFT))
+_SHARES = ((_KNOTS, KNOT), (_PITHS, PITH), (CHECKS, CHECKED), (_REACTION, REACTION_WOOD), (SOFT_WOOD, SOFT))
 
 
 def defect_share(situation: Situation) -> float:

@@ -41,7 +41,6 @@ KIND_OF_METHOD = {
     "point-and-pin-drive": "point",
 }
 POINT_PIN_MM = 6.0  # common practice, no source
-CHECKED = frozenset({"check", "crack", "through-crack", "ring-shake"})
 
 
 class Grip(NamedTuple):
@@ -236,8 +235,7 @@ def seat_depth(situation: Situation, drive: Drive, torque: float, safety: float)
     d = SF·T/(N·k_u·f90·L·r_m), f90 mean; at least 2 mm, at most 6 mm (10 mm for two spurs in side grain), 80 % of the
     tooth and a fifth of the end, a tenth where it is checked. Where the most is under 2 mm, the most wins.
     """
-    checked = bool(situation.traits.conditions & CHECKED)
-    share = SEAT_SHARE_OF_CHECKED_END if checked else SEAT_SHARE_OF_END
+    share = SEAT_SHARE_OF_CHECKED_END if situation.traits.checked else SEAT_SHARE_OF_END
     cap = MOST_SEAT_TWO_SIDE_MM if drive.kind == "two" and situation.side_grain else MOST_SEAT_MM
     most = min(cap, share * situation.body.end_diameter)
     if drive.tooth_height is not None:

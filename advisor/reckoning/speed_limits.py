@@ -27,7 +27,6 @@ DEVICE_CAPS = Table(
     key=("method",),
     rows=6,
 )
-CRACKS = frozenset({"check", "crack", "through-crack", "ring-shake"})
 HEAT_CAP_WOOD_W = 10.0  # memory
 HEAT_CAP_PLASTIC_W = 3.0  # memory
 DEAD_FRICTION = 0.5  # dry, high end; friction-design
@@ -114,7 +113,7 @@ def sound_share(situation: Situation) -> float:
 def cracked(situation: Situation) -> list[Limit]:
     """The cracked section, and the crack that opens from the rim."""
     strength = wood_plane_strength(situation)
-    if not situation.traits.conditions & CRACKS or strength is None:
+    if not situation.traits.checked or strength is None:
         return []
     share = sound_share(situation)
     if share <= 0.0:

@@ -8,6 +8,8 @@ from advisor.models.case import Case
 from advisor.physics import balance
 from advisor.situation.assumption import Ledger
 
+CHECKS = frozenset({"check", "crack", "through-crack", "ring-shake"})
+SOFT_WOOD = frozenset({"punky", "rot", "spalted"})
 # Offset of the center of mass as a share of the diameter, when nobody measured it (memory, by shape and condition).
 SHARE_TURNED_DRY = 0.002
 SHARE_TURNED_GREEN = 0.005
@@ -127,6 +129,11 @@ class Traits(NamedTuple):
     state: str
     conditions: frozenset[str]
     green: bool
+
+    @property
+    def checked(self) -> bool:
+        """A check, a crack or a shake is in it."""
+        return bool(self.conditions & CHECKS)
 
 
 def measured_offset(case: Case, mass: float, traits: Traits, diameter: float) -> tuple[float, str] | None:

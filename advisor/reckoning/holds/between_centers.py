@@ -8,6 +8,7 @@ from advisor.reckoning.holds.capacity import Capacity, Divisors, Job, Model
 from advisor.reckoning.holds.strengths import friction
 from advisor.reckoning.holds.workmanship import Ends, workmanship
 from advisor.situation import Situation
+from advisor.situation.shape import CHECKS, SOFT_WOOD
 
 DIVISORS = Divisors(1.5, 1.5)  # memory
 DIVISORS_FEED_GOES_ON = Divisors(2.5, 2.5)  # memory
@@ -19,7 +20,7 @@ MANDREL_RADIUS_MM = 6.0  # common practice, no source
 MANDREL_FACES = 2  # derived: both end faces rub
 WEAK_END_GRIP = 0.5  # memory
 MEASURED_LOW = 0.8  # a measured pair is known to 20 %; memory
-WEAK_END = frozenset({"punky", "rot", "spalted", "pith", "check", "crack", "through-crack", "ring-shake"})
+WEAK_END = CHECKS | SOFT_WOOD | {"pith"}
 FREE = float("inf")  # the tail stands against tipping and pull
 
 

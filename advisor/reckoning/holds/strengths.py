@@ -8,10 +8,10 @@ from advisor.physics.contact import friction as rubbing
 from advisor.physics.glue import WOOD_SHEAR_SHARE
 from advisor.physics.teeth import WORKING_FACTOR
 from advisor.reckoning.defects import defect_share, slope_share
+from advisor.reckoning.ends import CRUSH_DIVISOR
 from advisor.reckoning.holds.workmanship import Ends
 from advisor.situation import Situation
 
-CRUSH_DIVISOR = 1.2  # memory
 ALL_ROUND_FORMS = frozenset({"sphere", "ring"})
 
 
