@@ -193,7 +193,7 @@ def person(situation: Situation) -> Fact:
     values: dict[str, Value | None] = {
         "family": family(situation),
         "wet": flag(situation.traits.green),
-        "spalted": flag(bool(situation.traits.conditions & {"spalted", "punky", "rot"})),
+        "spalted": flag(bool(situation.traits.conditions & SOFT_WOOD)),
         "operation": situation.operation,
         "extraction": flag(person_.extraction),
         "respirator": person_.respirator or "unknown",

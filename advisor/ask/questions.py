@@ -18,6 +18,7 @@ from advisor.reading.nodes import Fields
 from advisor.reading.problems import InputFault, Place
 from advisor.reading.words import lay_over
 from advisor.situation import Situation, settle
+from advisor.situation.shape import CHECKS
 from advisor.units import System
 
 ALWAYS = "always"
@@ -37,7 +38,6 @@ TABLE = Table(
     key=("field",),
     rows=84,
 )
-CRACKED = frozenset({"crack", "check", "through-crack", "ring-shake"})
 SHARE = re.compile(r"([\d.]+) ([DLMFO])")
 MATERIAL = "[MATERIAL]"
 
@@ -63,7 +63,7 @@ class Asked(NamedTuple):
         if key == "family":
             return method_record(now.hold).family == words
         if key == "cracked":
-            return bool(CRACKED & set(case.work.condition or ()))
+            return bool(CHECKS & set(case.work.condition or ()))
         here = {"form": case.work.form, "operation": case.cut.operation}
         return not key or here[key] == words
 

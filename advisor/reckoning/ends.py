@@ -9,6 +9,7 @@ from advisor.physics.relations import grain_angle_strength
 from advisor.reckoning.drives import Drive
 from advisor.reckoning.limit import Limit, from_figure
 from advisor.situation import Situation
+from advisor.situation.shape import CHECKS
 
 FRICTION_LOW_DRY = 0.20  # friction-design
 FRICTION_LOW_WET = 0.15  # friction-design
@@ -42,7 +43,7 @@ COLD_FLOW_SHARE = 0.5
 OPENING_AT_CUP = 0.11
 POINTS = frozenset({"live-point", "dead-point", "live-cone"})
 CUPS = frozenset({"live-cup", "dead-cup"})
-WEAK = frozenset({"check", "crack", "through-crack", "ring-shake", "pith"})
+WEAK = CHECKS | {"pith"}
 BRITTLE_AND_DRY = 6.5  # percent; drier wood than this splits like glass
 
 

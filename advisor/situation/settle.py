@@ -10,7 +10,7 @@ from advisor.models.material_names import Named, named
 from advisor.situation.assumption import Assumption, Ledger
 from advisor.situation.cut import Cut, settle_cut
 from advisor.situation.lathe import Lathe, settle_lathe
-from advisor.situation.shape import Body, Traits, settle_body
+from advisor.situation.shape import CHECKS, Body, Traits, settle_body
 
 GREEN_FORMS = frozenset({"log", "half-log", "slab", "irregular"})
 ACROSS_FORMS = frozenset({"disc", "slab", "half-log"})
@@ -93,7 +93,7 @@ def _words(case: Case, ledger: Ledger) -> tuple[str, str, str]:
 
 def _conditions(case: Case) -> frozenset[str]:
     found = set(case.work.condition or ())
-    if case.work.crack is not None and not found & {"crack", "check", "through-crack", "ring-shake"}:
+    if case.work.crack is not None and not found & CHECKS:
         found.add("crack")
     crack = case.work.crack
     if crack is not None and crack.across is not None and crack.across >= case.work.diameter:
