@@ -12,5 +12,5 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("blank", bowed="yes"),
     effect=Effect.WITH_CARE,
-    says="It is bowed: slower and with less thrust than straight stock, a steady if it is long.",
+    says="It is bowed: stay at the start speed until it is true, less thrust, a steady if it is long.",
 )
