@@ -53,7 +53,7 @@ def elements(profile: Sequence[tuple[float, float]]) -> Iterator[tuple[float, fl
         length = position - start
         if length >= TINY_SEGMENT:
             steep = abs(math.log(diameter / first)) / STEEPEST_ELEMENT
-            parts = max(1, math.ceil(length * LEAST_ELEMENTS - 1e-9), math.ceil(steep))
+            parts = max(math.ceil(length * LEAST_ELEMENTS - 1e-9), math.ceil(steep))
             for part in range(parts):
                 yield (
                     length / parts,

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 
 from advisor.figure import FigureInputError, Grade, NoAnswer
-from advisor.physics import balance, burst, cutting, drive, jaws, relations, slender, tail, teeth
+from advisor.physics import balance, burst, cutting, drive, jaws, relations, slender, steadied, tail, teeth
 from advisor.physics.beam import elements
 from advisor.physics.contact import friction
 
@@ -48,6 +48,37 @@ def test_elements_fill_the_bar() -> None:
     assert sum(length for length, _, _ in pieces) == pytest.approx(1.0, abs=1e-12)
     assert pieces[0][1] == 1.0
     assert pieces[-1][2] == pytest.approx(0.9)
+
+
+def test_elements_are_no_longer_than_a_twentieth_and_no_more_than_that_asks_for() -> None:
+    assert len(list(elements([(0.0, 1.0), (1.0, 1.0)]))) == 20
+    assert len(list(elements([(0.0, 1.0), (0.05, 1.0), (1.0, 1.0)]))) == 20
+    assert len(list(elements([(0.0, 1.0), (0.04, 1.0), (1.0, 1.0)]))) == 1 + 20
+    assert max(length for length, _, _ in elements([(0.0, 1.0), (0.32, 1.0), (1.0, 1.0)])) <= 0.05
+
+
+@pytest.mark.parametrize("thin", [0.9, 0.5, 0.1])
+def test_a_steep_taper_is_cut_as_fine_as_its_slope_asks_for(thin: float) -> None:
+    """As many pieces as the logarithm of the diameters has steps of 0.15, whichever end is the thicker."""
+    for form in (
+        [(0.0, 1.0), (0.05, thin), (1.0, thin)],
+        [(0.0, thin), (0.05, 1.0), (1.0, 1.0)],
+        [(0.0, 1.0), (0.05, 1.0), (0.05, 0.3), (0.1, 0.3 * thin), (1.0, 0.3 * thin)],
+    ):
+        pieces = [piece for piece in elements(form) if piece[1] != piece[2]]
+        assert len(pieces) == math.ceil(-math.log(thin) / 0.15)
+    spread = list(elements([(0.0, 1.0), (1.0, thin)]))
+    assert len(spread) == max(20, len(pieces))
+
+
+@pytest.mark.parametrize("share", [0.05, 0.1, 0.2, 0.35])
+def test_steady_holds_alike_from_either_end(share: float) -> None:
+    bar = [(0.0, 25.0), (900.0, 25.0)]
+    for ends in ("pinned-pinned", "fixed-fixed"):
+        near, far = (
+            steadied.supported_whirl_speed(bar, 12, 700, ends, 0, steady=900 * place) for place in (share, 1 - share)
+        )
+        assert near == pytest.approx(far, rel=1e-6)
 
 
 def test_thrust_just_under_buckling_almost_stops_the_whirl() -> None:
