@@ -15,6 +15,7 @@ from advisor.engine import Ruling
 from advisor.reckoning.balancing import Balance, Move, balance_of, words_of
 from advisor.reckoning.way_up import Rung, steps
 from advisor.rulebook import Effect
+from advisor.situation.assumption import Assumption
 from advisor.sources import source
 
 SCHEMA = "1"
@@ -204,18 +205,13 @@ def assumed(advice: Advice) -> list[dict[str, Any]]:
     drive = advice.thrust.drive if advice.thrust is not None else None
     if drive is not None:
         found += drive.assumed
-    entries = {entry.field: {"field": entry.field, "value": entry.value, "why": entry.why} for entry in found}
-    if advice.situation.case.hold.method is None and "hold.method" not in entries:
+    if situation.case.hold.method is None and all(entry.field != "hold.method" for entry in found):
         others = [hold.method for hold in advice.judgement.holds if hold is not advice.used and hold.accepted]
         why = f"what an old hand would reach for; next: {others[0]}" if others else "what an old hand would reach for"
-        entries["hold.method"] = {"field": "hold.method", "value": advice.used.method, "why": why}
+        found.append(Assumption("hold.method", advice.used.method, why))
     if advice.thrust is not None and situation.case.hold.tail is None:
-        entries["hold.tail.kind"] = {
-            "field": "hold.tail.kind",
-            "value": advice.thrust.center.kind,
-            "why": "the point that splits most readily",
-        }
-    return list(entries.values())
+        found.append(Assumption("hold.tail.kind", advice.thrust.center.kind, "the point that splits most readily"))
+    return list({entry.field: entry._asdict() for entry in found}.values())
 
 
 def could_not_check(advice: Advice) -> list[dict[str, str]]:

@@ -52,7 +52,7 @@ def one_draw(advice: Advice, z: Mapping[str, float]) -> dict[str, float]:
 def quantile(values: Sequence[float], percent: float) -> float:
     """The value that `percent` of 100 lie below, straight lines between the middles of the strata."""
     ordered = sorted(values)
-    place = min(max(percent / 100 * len(ordered) - 0.5, 0.0), len(ordered) - 1.0)
+    place = max(percent / 100 * len(ordered) - 0.5, 0.0)
     below = int(place)
     above = min(below + 1, len(ordered) - 1)
     return ordered[below] + (place - below) * (ordered[above] - ordered[below])
@@ -70,7 +70,7 @@ def correlation(first: Sequence[float], second: Sequence[float]) -> float:
     """Rank correlation of two columns, 0 where one of them stands still."""
     a, b = _ranks(first), _ranks(second)
     size = sum(x * x for x in a) * sum(y * y for y in b)
-    return sum(x * y for x, y in zip(a, b, strict=True)) / size**0.5 if size > 0 else 0.0
+    return sum(x * y for x, y in zip(a, b, strict=True)) / size**0.5 if size else 0.0
 
 
 def _matters(columns: Mapping[str, Sequence[float]], values: Sequence[float]) -> list[dict[str, Any]]:

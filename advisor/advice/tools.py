@@ -137,7 +137,7 @@ def _speeds(situation: Situation, rows: Iterable[ToolpostRow], ceiling: float) -
         for tool, band in (("steel", row.steel), ("carbide", row.carbide)):
             if band is None:
                 continue
-            wished = [spindle_speed(cutting_speed=speed, diameter=diameter) for speed in band if speed > 0]
+            wished = [spindle_speed(cutting_speed=speed, diameter=diameter) for speed in band]
             found.append(
                 {
                     "tool": tool,
@@ -186,7 +186,7 @@ def _toolpost(situation: Situation, rows: list[ToolpostRow]) -> dict[str, Any]:
 def _load(advice: Advice) -> dict[str, Any]:
     """Force, torque and power of the cut, the power at the starting speed."""
     cut, machine = advice.situation.cut, advice.situation.case.machine
-    torque = cut.force * cut.arm * 1e-3 + cut.torque
+    torque = cut.force * cut.arm * 1e-3
     power = cutting_power(force=cut.force, diameter=2 * cut.arm, rpm=advice.speed.start)
     found: dict[str, Any] = {"force_n": cut.force, "torque_nm": torque, "power_w": power}
     if machine.power is not None:

@@ -20,6 +20,7 @@ from advisor.rulebook import Effect
 from tests.advice.bench import (
     Allowing,
     Deaf,
+    Recording,
     fields,
     judged,
     kept_advice,
@@ -176,6 +177,12 @@ def test_a_change_of_a_hold_is_told_only_where_the_verdict_really_betters(now: s
 
     found = hold_proposals(situation_of("BOWL"), Saying(), judged("faceplate-screws", now))
     assert bool(found) is told
+
+
+def test_nothing_is_tried_on_a_hold_that_suits() -> None:
+    engine = Recording()
+    assert hold_proposals(situation_of("BOWL"), engine, judged("faceplate-screws", "suits")) == []
+    assert engine.asked == []
 
 
 def test_another_hold_that_suits_is_no_change_of_this_one() -> None:
