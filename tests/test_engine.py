@@ -24,7 +24,7 @@ from advisor.rulebook import (
     one_of,
     present,
 )
-from advisor.rulebook.conditions import LONGEST_WORD, Matcher
+from advisor.rulebook.conditions import LONGEST_WORD, Matcher, Reads
 
 
 def rule(name: str, topic: str = "thrust", **parts: Any) -> Rule:
@@ -83,6 +83,34 @@ def test_numbers_are_shown_without_exponent(number: float, shown: str) -> None:
 )
 def test_numbers_reach_the_engine_to_nine_figures_without_exponent(number: float, written: str) -> None:
     assert adapter.plain(number) == written
+
+
+THERE, GONE, KNOWN = {"$ex": {"x": 1}}, {"$nex": {"x": 1}}, {"$neq": {"x": "unknown"}}
+
+
+@pytest.mark.parametrize(
+    ("test", "reads", "asked", "branches"),
+    [
+        ("low", "text", [{"x": "low"}], 1),
+        (2, "number", [{"x": 2.0}], 1),
+        (below(1), "number", [{"$lt": {"x": 1.0}}], 1),
+        (one_of("a"), "text", [{"x": "a"}], 1),
+        (one_of("a", "b", "c"), "text", [{"$or": [{"x": "a"}, {"x": "b"}, {"x": "c"}]}], 3),
+        (none_of("a", "b"), "text", [{"$neq": {"x": "a"}}, {"$neq": {"x": "b"}}], 1),
+        (present, "number", [THERE], 1),
+        (absent, "number", [GONE], 1),
+        (present, "text", [THERE, KNOWN], 1),
+        (absent, "text", [{"x": "unknown"}], 1),
+        (present, "either", [THERE, KNOWN], 1),
+        (absent, "either", [{"$or": [GONE, {"x": "unknown"}]}], 2),
+    ],
+)
+def test_the_engine_is_asked_for_what_a_test_says_and_nothing_more(
+    test: Value | Matcher, reads: Reads, asked: list[Any], branches: int
+) -> None:
+    """And the branches that this opens are counted, for a set of rules bears so many."""
+    made = adapter.definition(rule("a", when=fact("thrust", x=test)), {"x": reads})
+    assert made == ({"all": [{"m": {"$and": [{"kind": "thrust"}, *asked]}}]}, branches)
 
 
 def test_a_missing_word_is_told_with_the_rule_and_what_there_is() -> None:
