@@ -19,7 +19,8 @@ def _kind(job: Job, model: Model) -> str:
     given = job.situation.case.hold.glue
     if given is not None and given.kind not in (None, "other"):
         return str(given.kind)
-    model.suppose("hold.glue.kind", UNNAMED_ADHESIVE, "the weakest of those in use")
+    field = "hold.glue.kind" if given is None or given.kind is None else "strength of the other glue"
+    model.suppose(field, UNNAMED_ADHESIVE, "the weakest of those in use")
     return UNNAMED_ADHESIVE
 
 

@@ -133,3 +133,12 @@ def test_the_jaws_crush_what_they_cannot_hold() -> None:
     assert wood is not None
     crushes = 0.7 * math.pi * 75 * 3 * 1.5 * wood.perpendicular.typical
     assert torque_of(BOWL, "jaws-on-tenon", told)[1] == pytest.approx(0.35 * crushes * 0.0375)
+
+
+def test_another_glue_is_taken_for_the_weakest_and_what_was_said_stands() -> None:
+    told = [
+        {entry.field: entry.value for entry in judged("glue-block", BOWL, hold).assumed}
+        for hold in ({"glue": {"kind": "other"}}, {})
+    ]
+    assert told[0]["strength of the other glue"] == told[1]["hold.glue.kind"] == "hot-melt"
+    assert "hold.glue.kind" not in told[0]
