@@ -16,6 +16,7 @@ from advisor.models.spoken import spoken
 from advisor.physics.balance import unbalance_force
 from advisor.reckoning import holds
 from advisor.reckoning.balancing import COUNTERWEIGHT_SHARE, FIXING_DIVISOR, moves, words_of
+from advisor.reckoning.holds.sizes import TENON_SHORTEST_MM
 from advisor.reckoning.speed import first_speed, speed
 from advisor.reckoning.thrust import BETWEEN_CENTERS, Thrust, thrust_window
 from advisor.reckoning.way_up import Rung, ladder
@@ -325,7 +326,7 @@ def _jaw_trials(case: Case, hold: JudgedHold, across: float) -> Iterable[tuple[s
     deep = case.hold.chuck.jaw_depth if case.hold.chuck is not None else None
     if hold.method in ("jaws-on-tenon", "long-jaws") and deep is not None and sizes.get("length", 0.0) > deep:
         short = deep - TENON_CLEAR_MM
-        if short > 0:
+        if short >= TENON_SHORTEST_MM:
             yield (
                 f"a tenon of {fact_of.length(short)}, so that it does not bottom",
                 changed(case, "hold.tenon.length", short),

@@ -108,7 +108,9 @@ def test_a_tenon_is_tried_half_as_wide_again_where_the_end_has_room_and_short_of
     unknown = TENON.replace("; hold.chuck.jaw_depth=12mm", "")
     assert sizes_of(unknown, "jaws-on-tenon", diameter=60.0, length=30.0) == wide
     assert sizes_of(f"{unknown}; hold.chuck.grip=5kN", "jaws-on-tenon", diameter=60.0, length=30.0) == wide
-    assert sizes_of(TENON.replace("=12mm", "=2mm"), "long-jaws", length=30.0) == {}
+    stub = {"a tenon of 6 mm (0.24 in), so that it does not bottom": {"hold.tenon.length": 6.0}}
+    assert sizes_of(TENON.replace("=12mm", "=8mm"), "long-jaws", length=30.0) == stub
+    assert sizes_of(TENON.replace("=12mm", "=7.9mm"), "long-jaws", length=30.0) == {}  # shorter gives the jaws nothing
 
 
 def test_a_recess_is_tried_with_wood_round_it() -> None:

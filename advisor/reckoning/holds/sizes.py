@@ -10,6 +10,7 @@ OUTSIDE_GRIP_MM = 25.0  # common practice, no source
 BUTTON_HEIGHT_MM = 10.0  # common practice, no source
 TENON_LARGEST_MM = 150.0  # common practice, no source
 TENON_SHOULDER_MM = 8.0  # of flat beside the tenon; common practice, no source
+TENON_SHORTEST_MM = 6.0  # shorter gives the jaws nothing; common practice, no source
 RECESS_SHARE = 0.3  # of the diameter; common practice, no source
 RECESS_LARGEST_MM = 100.0  # common practice, no source
 RECESS_DEPTH_MM = 4.0  # common practice, no source

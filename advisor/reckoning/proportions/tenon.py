@@ -16,7 +16,6 @@ LEAST_SHARE_TAIL = 0.2  # common practice, no source
 REACH_SIDE = 3.0  # diameters of a side-grain tenon that the work may stand out alone; common practice, no source
 REACH_END = 4.0  # common practice, no source
 LEAST_TENON_MM = 10.0  # less is a pin; memory
-LEAST_LENGTH_MM = 6.0  # shorter gives the jaws nothing; common practice, no source
 CLEAR_MM = 2.0  # between the end of a tenon and the bottom of the jaws; common practice, no source
 FOOT_SHARE = 0.25  # of the work's length that a tenon may take; common practice, no source
 TAKES_UP_TO = {  # common practice, no source
@@ -95,7 +94,9 @@ def _length(trial: Trial, diameter: float) -> Size:
         own if own is not None else shop(min(advised, most), most),
         "mm",
         own is not None,
-        trial.least("tenon.length", LEAST_LENGTH_MM, most, {FIELD: diameter}) if trial.method in ON_A_TENON else None,
+        trial.least("tenon.length", sizes.TENON_SHORTEST_MM, most, {FIELD: diameter})
+        if trial.method in ON_A_TENON
+        else None,
         most,
         why if most < advised else LENGTH_WHY.get(trial.method, ""),
     )
