@@ -32,6 +32,11 @@ def test_senseless_input_is_refused_by_name(name: str, changed: dict[str, str], 
     assert at_fault in str(caught.value)
 
 
+def test_an_input_that_was_not_given_is_missing() -> None:
+    assert str(FigureInputError("bore", None, "a diameter")) == "bore: is missing; accepted: a diameter"
+    assert str(FigureInputError("bore", 0.0, "a diameter")) == "bore: 0.0 was given; accepted: a diameter"
+
+
 OTHER_REFUSED = [
     ("jaw-torque", "friction=-0.1 grip=4kN diameter=50mm", "friction"),
     ("moisture-strength", "dry=54MPa green=28MPa moisture=10% intersection=12", "intersection"),
@@ -42,6 +47,7 @@ OTHER_REFUSED = [
     ("ring-drive-torque", "friction=0.3 thrust=1kN outer_radius=10mm inner_radius=12mm", "inner_radius"),
     ("offset-from-radii", "radii=50mm,51mm,52mm", "radii"),
     ("offset-from-radii", "radii=50mm,51mm,52mm,53mm,52mm,51", "radii"),
+    ("offset-from-radii", "radii=X50mm,51mm,52mm,53mm,52mm,51mm", "radii"),
     ("profile-whirl-speed", "profile=0mm:25mm modulus=12GPa density=700kg/m3 ends=free", "profile"),
     ("profile-whirl-speed", "profile=0mm:25mm,900mm modulus=12GPa density=700kg/m3 ends=free", "profile"),
     ("profile-whirl-speed", "profile=0mm:25mm,90mm:25mm,50mm:25mm modulus=12GPa density=700kg/m3 ends=free", "profile"),

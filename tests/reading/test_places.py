@@ -151,6 +151,8 @@ def test_a_likeness_is_looked_for_thirty_times() -> None:
     fields = ", ".join(f"wall{number}: 1" for number in range(33))
     found = problems("work: {material: ash, diameter: 1 in, length: 1 in, " + fields + "}")
     assert [problem.nearest for problem in found] == ["work.wall"] * 30 + [None] * 3
+    in_words = word_problems(*THREE, *(f"work.wall{number}=1" for number in range(33)))
+    assert [problem.nearest for problem in in_words] == ["work.wall"] * 30 + [None] * 3
 
 
 @pytest.mark.parametrize("length", [90, 300])
