@@ -100,7 +100,7 @@ def one_thing(situation: Situation, engine: Fires, judgement: Judgement) -> OneT
         return None
     judged = {hold.method for hold in judgement.holds}
     others = [name for name in METHODS if name not in judged]
-    found = [hold for hold in judge(situation, engine, others).holds if hold.accepted] if others else []
+    found = [hold for hold in judge(situation, engine, others).holds if hold.accepted]
     best = min(found, key=lambda hold: _way(situation, hold.method), default=None)
     if best is None or _way(situation, best.method) != MAKE:
         steadied = _with_steady(situation, engine)
