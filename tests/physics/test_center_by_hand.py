@@ -271,7 +271,9 @@ def test_corner_leaves_as_much_of_a_circle_as_passes_inside_it(z: float) -> None
     """From a sliver of a fiftieth of the sharp cutter's arc on; a circle that stays inside the steel loses nothing."""
     corner, setting = fillet(30, z, 0), Setting(30, z)
     sharp, center = by_hand(4, setting), by_hand(4, setting, corner=CORNER)
-    nearest = minimize_scalar(lambda share: hypot(*corner(share)), bounds=(0, 1), options={"xatol": 1e-9}).x
+    nearest = minimize_scalar(
+        lambda share: hypot(*corner(share)), bounds=(0, 1), method="bounded", options={"xatol": 1e-9}
+    ).x
     touch = hypot(*corner(nearest))
     assert removed_arc(center, setting, touch - 1e-6, 0) is None
 
