@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ DECLARED = {
 NEWER_STANDARD = {"tomllib"}  # Python 3.10 takes tomli instead
 
 
+@cache
 def imported(path: Path) -> set[str]:
     """Names of the modules that a file imports, wherever in it."""
     names: set[str] = set()
