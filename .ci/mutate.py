@@ -87,8 +87,6 @@ PARTS = {
     "advice": Part({"advice": ("advisor/advice/*.py",)}, ("tests/advice",), 6.0, ("tests.advice.bench", "read_once")),
 }
 
-QUICK_PARTS = ("physics", "reading", "engine")  # the tests of advice take longer than a change should wait for
-
 
 def main(words: Sequence[str]) -> int:
     if words[:1] == ["--changed"]:
@@ -115,8 +113,7 @@ def changed(commits: str) -> int:
         return 0
     paths = {Path(line) for line in told.stdout.splitlines()}
     worst = 0
-    for name in QUICK_PARTS:
-        part = PARTS[name]
+    for name, part in PARTS.items():
         if files := sorted(str(path) for path in files_of(part) if path in paths):
             print(f"{name}: {', '.join(files)}", flush=True)
             worst = max(worst, subprocess.run([sys.executable, __file__, name, *files], check=False).returncode)
