@@ -197,32 +197,51 @@ class _RuleSet:
     def __init__(self, name: str, rules: Sequence[tuple[int, Definition]], trace: _Trace) -> None:
         self.most = len(rules) + 1
         self.trace = trace
-        definitions = {f"r_{place}": {**body, "run": _action(trace, place, self.most)} for place, body in rules}
+        self._name = name
+        self._definitions = {f"r_{place}": {**body, "run": _action(trace, place, self.most)} for place, body in rules}
         # A fact that nothing matches would be an error to the engine.
-        definitions["any"] = {"all": [{"m": {"$ex": {"kind": 1}}}], "run": _action(trace, None, self.most)}
+        self._definitions["any"] = {"all": [{"m": {"$ex": {"kind": 1}}}], "run": _action(trace, None, self.most)}
         self._durable = _durable()
-        # Without the engine's host there are no timer threads.
-        self._rules = self._durable.Ruleset(name, NO_HOST, definitions)
+        self._made()
+
+    def _made(self) -> None:
+        """Have the engine make the rule set; without the engine's host there are no timer threads."""
+        definitions = {name: dict(body) for name, body in self._definitions.items()}  # it takes the actions out of them
+        self._rules = self._durable.Ruleset(self._name, NO_HOST, definitions)
+        self._begun = False
 
     def post(self, text: str) -> None:
         """Assert one fact and let the rules fire. Raises what went wrong."""
         rules, trace = self._rules, self.trace
         trace.steps = 0
         outcome: list[Any] = []
-        state = rules._handle_result(self._durable.durable_rules_engine.assert_fact(rules._handle, text), text)
-        rules.do_actions(state, lambda error, after: outcome.extend((error, after)))
+        try:
+            state = rules._handle_result(self._durable.durable_rules_engine.assert_fact(rules._handle, text), text)
+            rules.do_actions(state, lambda error, after: outcome.extend((error, after)))
+        finally:
+            self._begun |= trace.steps > 0
         if trace.faults:
             raise trace.faults[0]
         if trace.steps > self.most:
             raise RunawayRules(f"more than {self.most} rules fired on one fact: {text}")
         if outcome and outcome[0] is not None:
+            if not isinstance(outcome[0], Exception):  # Ctrl-C, which the engine takes for a fault of its own
+                raise outcome[0]
             raise EngineFault(f"the rules engine failed on {text}: {outcome[0]}")
         if not outcome or not isinstance(outcome[1], dict) or "exception" in outcome[1]:
             raise EngineFault(f"the rules engine broke off on {text}: {outcome[1:]}")
 
     def clear(self) -> None:
-        """Forget all facts of the request."""
-        self._rules.delete_state(REQUEST)
+        """Forget all facts of the request.
+
+        Of a request that never came to an action the engine would free memory that nobody set. Such a one is left
+        where it is, and the rule set is made anew.
+        """
+        if self._begun:
+            self._rules.delete_state(REQUEST)
+            self._begun = False
+        else:
+            self._made()
 
 
 def _sets(book: Book, trace: _Trace) -> dict[str, list[_RuleSet]]:

@@ -291,6 +291,32 @@ def test_a_request_that_starts_no_rule_at_all_is_a_fault(monkeypatch: pytest.Mon
         engine.run([Fact("thrust", {})])
 
 
+def test_a_request_that_came_to_no_action_is_never_given_back_to_the_engine(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The engine frees what only an action sets: of memory that held something before, a pointer to anywhere."""
+    engine, given_back = engine_of(note("a")), []
+    inside = durable.engine.durable_rules_engine
+    delete = inside.delete_state
+
+    def deleted(handle: int, request: str) -> object:
+        given_back.append(handle)
+        return delete(handle, request)
+
+    monkeypatch.setattr(inside, "delete_state", deleted)
+    for broken in ("start_action_for_state", "assert_fact"):
+        with monkeypatch.context() as patch:
+            patch.setattr(inside, broken, interrupted)
+            with pytest.raises(KeyboardInterrupt):
+                engine.run([Fact("thrust", {})])
+        assert given_back == []
+        assert fired(engine, Fact("thrust", {})) == ["a"]
+        assert len(given_back) == 1
+        given_back.clear()
+
+
+def interrupted(*_: object) -> None:
+    raise KeyboardInterrupt
+
+
 def test_the_order_of_rule_sets_does_not_show() -> None:
     engine = engine_of(*(note(f"r{n:03}") for n in range(100)))
     engine._sets["thrust"].reverse()
