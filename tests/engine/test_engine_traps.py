@@ -313,6 +313,18 @@ def test_a_request_that_came_to_no_action_is_never_given_back_to_the_engine(monk
         given_back.clear()
 
 
+def test_a_request_that_breaks_off_after_an_action_is_given_back(monkeypatch: pytest.MonkeyPatch) -> None:
+    engine = engine_of(note("a"))
+    given_back: list[str] = []
+    inside = durable.engine.durable_rules_engine
+    start, answers = inside.start_action_for_state, iter((True, False))
+    monkeypatch.setattr(inside, "start_action_for_state", lambda *words: start(*words) if next(answers) else None)
+    monkeypatch.setattr(engine._sets["thrust"][0]._rules, "delete_state", given_back.append)
+    with pytest.raises(EngineFault, match="broke off"):
+        engine.run([Fact("thrust", {}), Fact("thrust", {})])
+    assert len(given_back) == 1
+
+
 def interrupted(*_: object) -> None:
     raise KeyboardInterrupt
 
