@@ -10,6 +10,7 @@ from advisor.models.contradictions import ROUNDING, contradictions
 from advisor.models.spoken import spoken
 from advisor.planning.jobs import Job, Template, ends, grips
 from advisor.planning.progress import CUT, GONE, SEATED, Progress
+from advisor.reckoning.speed import slowest
 from advisor.situation import Situation
 
 SCREW_CLEAR_MM = 3.0  # of wood between the end of a screw and the finished floor; common practice, no source
@@ -171,13 +172,12 @@ def too_thin(situation: Situation, sizes: Mapping[str, float]) -> Fault | None:
 
 def too_fast(stage_case: Case) -> Fault | None:
     """The stage holds the lathe to a speed below its slowest."""
-    machine = stage_case.machine
-    slowest = max(machine.min_rpm or 0.0, min(machine.speeds or (0.0,)))
-    if machine.max_rpm is None or slowest <= machine.max_rpm * ROUNDING:
+    most, least = stage_case.machine.max_rpm, slowest(stage_case.machine)
+    if most is None or least is None or least <= most * ROUNDING:
         return None
     return Fault(
         "lathe-too-fast",
-        f"This stage is run at {machine.max_rpm:.0f} rpm or less and the lathe's lowest speed is {slowest:.0f} rpm.",
+        f"This stage is run at {most:.0f} rpm or less and the lathe's lowest speed is {least:.0f} rpm.",
         "A lower pulley, or another lathe.",
     )
 

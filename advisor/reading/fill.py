@@ -8,7 +8,7 @@ from advisor.models.contradictions import contradictions
 from advisor.models.fields import Shape, Spec, field_names, specs
 from advisor.models.section import Section
 from advisor.reading.nodes import Entry, Fields, Listing, Node, Scalar
-from advisor.reading.problems import A_WORD, MOST_PRINTED, WORDS, Place, Problem, nearest
+from advisor.reading.problems import MOST_PRINTED, WORDS, Place, Problem, nearest
 from advisor.reading.values import ValueFault, value
 from advisor.units import System
 
@@ -65,11 +65,8 @@ class Filler:
                 self.missing(spec.section, place, set(), f"{above}{name}.")
                 continue
             field = f"{above}{name}"
-            by_words = place.line is None and place.file.startswith(A_WORD)  # no one word is to blame
-            example = f'"{above}{EXAMPLES[field].replace(": ", "=")}"' if by_words else EXAMPLES[field]
-            self.problems.append(
-                Problem(*(WORDS if by_words else place), field, None, f"is missing; write e.g. {example}")
-            )
+            example = f'"{above}{EXAMPLES[field].replace(": ", "=")}"' if place == WORDS else EXAMPLES[field]
+            self.problems.append(Problem(*place, field, None, "is missing", example=example))
 
     def field(self, values: dict[str, Any], entry: Entry, name: str, spec: Spec) -> None:
         self.places[name] = entry.node.place

@@ -15,8 +15,7 @@ class Place(NamedTuple):
     column: int | None = None
 
 
-A_WORD = "the word"
-WORDS = Place(f"{A_WORD}s")
+WORDS = Place("the words")
 
 
 class Problem(NamedTuple):
@@ -30,6 +29,7 @@ class Problem(NamedTuple):
     message: str
     accepted: str | None = None
     nearest: str | None = None
+    example: str | None = None
 
     def __str__(self) -> str:
         spot = [self.file] if self.file is not None else []
@@ -38,6 +38,7 @@ class Problem(NamedTuple):
         given = quote(self.value) if self.value is not None else ""
         said = [", ".join(spot), self.field, f"{given} {self.message}".strip()]
         text = ": ".join(part for part in said if part)
+        text += f"; write e.g. {self.example}" if self.example else ""
         text += f"; accepted: {self.accepted}" if self.accepted else ""
         return harmless(text + (f"; did you mean {self.nearest}?" if self.nearest else ""))
 

@@ -6,7 +6,7 @@ from advisor.models.case import Case
 from advisor.models.fields import Shape, spec_at
 from advisor.reading.fill import unknown
 from advisor.reading.nodes import Entry, Fields, Node, Scalar
-from advisor.reading.problems import A_WORD, MOST_PRINTED, InputFault, Place, Problem
+from advisor.reading.problems import MOST_PRINTED, WORDS, InputFault, Place, Problem
 
 EXAMPLE = 'work.material=ash "work.diameter=10 in" work.condition=[check, pith]'
 NESTED = (Shape.LIST, Shape.SECTION)
@@ -17,7 +17,7 @@ def lay_over(root: Fields, words: Sequence[str]) -> list[Problem]:
     problems: list[Problem] = []
     for word in words:
         name, equals, text = word.partition("=")
-        place = Place(f"{A_WORD} {word if len(word) <= 60 else word[:59] + '…'}")
+        place = Place(f"the word {word if len(word) <= 60 else word[:59] + '…'}")
         path = tuple(part.strip() for part in name.split("."))
         if not equals:
             problems.append(Problem(*place, "", None, "is not field=value", EXAMPLE))
@@ -55,7 +55,7 @@ def _put(root: Fields, path: tuple[str, ...], place: Place, node: Node) -> None:
     for name in path[:-1]:
         below = here.named(name)
         if below is None or (isinstance(below, Scalar) and below.text is None):
-            below = Fields(place)
+            below = Fields(WORDS)  # what is missing in it is the fault of no one word
             here.put(Entry(name, place, below))
         if not isinstance(below, Fields):
             return

@@ -3,6 +3,7 @@
 import math
 from typing import NamedTuple
 
+from advisor.models.case import Machine
 from advisor.physics import rim
 from advisor.reckoning import speed_limits, whirl
 from advisor.reckoning.jaw_speed import jaws_at_speed
@@ -95,10 +96,9 @@ def machine_steps(situation: Situation) -> tuple[float, ...]:
     return tuple(sorted(situation.case.machine.speeds or ()))
 
 
-def slowest(situation: Situation) -> float | None:
+def slowest(machine: Machine) -> float | None:
     """The lathe's lowest speed in rpm, None when nobody said."""
-    machine = situation.case.machine
-    lows = list(machine_steps(situation)[:1])
+    lows = [min(machine.speeds)] if machine.speeds else []
     if machine.min_rpm is not None:
         lows.append(machine.min_rpm)
     return max(lows) if lows else None
@@ -118,7 +118,7 @@ def settle_on_machine(situation: Situation, wished: float, ceiling: float) -> fl
     steps = [step for step in machine_steps(situation) if step <= wished]
     if steps:
         return steps[-1]
-    low = slowest(situation)
+    low = slowest(situation.case.machine)
     if low is not None and low > wished:
         return low if low <= ceiling else wished
     return wished
@@ -151,7 +151,7 @@ def speed(situation: Situation, method: str, tail_up: bool, hold_rpm: float | No
         start=start,
         energy=rim.spinning_energy(mass=body.mass, diameter=body.diameter, rpm=start),
         rim_speed=rim.rim_speed(diameter=body.diameter, rpm=start),
-        minimum=slowest(situation),
+        minimum=slowest(situation.case.machine),
         fastest=fastest(situation),
         whips=whirl.whip_band(situation, whip),
         walks=next((limit.value for limit in limits if limit.name == "walking"), None),

@@ -28,7 +28,7 @@ def _object(properties: dict[str, Any]) -> dict[str, Any]:
 PROBLEM = _object(
     {
         "file": NULL_TEXT, "line": NUMBER_OR_NOT, "column": NUMBER_OR_NOT, "field": TEXT, "value": NULL_TEXT,
-        "message": TEXT, "accepted": NULL_TEXT, "nearest": NULL_TEXT,
+        "message": TEXT, "accepted": NULL_TEXT, "nearest": NULL_TEXT, "example": NULL_TEXT,
     }
 )  # fmt: skip
 LIVE = _object(

@@ -109,8 +109,7 @@ def by_field(problems: Sequence[Mapping[str, Any]]) -> dict[str, list[str]]:
     known = {entry.name for entry in form_fields()} | {"title", "units"}
     told: dict[str, list[str]] = {}
     for problem in problems:
-        message = problem["message"].partition("; write e.g. ")[0]  # a form asks for the value and shows one
-        said = message[:1].upper() + message[1:] + "."
+        said = problem["message"][:1].upper() + problem["message"][1:] + "."
         accepted = f" Accepted: {problem['accepted']}." if problem["accepted"] else ""
         nearest = f" Did you mean {problem['nearest']}?" if problem["nearest"] else ""
         names = [name for name in problem["field"].split(" and ") if name in known]

@@ -12,7 +12,7 @@ from advisor.rulebook import Effect, Rule, fact
 rule = Rule(
     when=fact("blank", untested_glue="yes"),
     effect=Effect.ASK_FIRST,
-    says="The glue joint is untested: nobody has seen how it breaks.",
+    says="The glue joint is untested: nobody has seen how it breaks, and it may let go at speed.",
     do="Break a scrap that was glued with it: wood should tear, not the glue line.",
     opens=("work.tested",),
 )

@@ -105,17 +105,17 @@ def test_all_problems_of_a_file_come_at_once_in_the_order_of_its_lines() -> None
 
 def test_what_is_missing_is_named_with_an_example() -> None:
     found = problems("title: x\n")
-    assert [(problem.field, problem.message) for problem in found] == [
-        ("work.material", "is missing; write e.g. material: white ash"),
-        ("work.diameter", "is missing; write e.g. diameter: 10 in"),
-        ("work.length", "is missing; write e.g. length: 3 in"),
+    assert [(problem.field, problem.message, problem.example) for problem in found] == [
+        ("work.material", "is missing", "material: white ash"),
+        ("work.diameter", "is missing", "diameter: 10 in"),
+        ("work.length", "is missing", "length: 3 in"),
     ]
     found = problems(GOOD_YAML + "  balance_test: {}\nhold: {slip_test: {}}\n")
-    assert [problem.message for problem in found] == [
-        "is missing; write e.g. weight: 50 g",
-        "is missing; write e.g. radius: 4 in",
-        "is missing; write e.g. torque: 5 N-m",
-        "is missing; write e.g. thrust: 600 N",
+    assert [str(problem).partition(": is missing; ")[2] for problem in found] == [
+        "write e.g. weight: 50 g",
+        "write e.g. radius: 4 in",
+        "write e.g. torque: 5 N-m",
+        "write e.g. thrust: 600 N",
     ]
 
 
