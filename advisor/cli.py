@@ -170,7 +170,7 @@ def _explain(options: argparse.Namespace) -> int:
     from advisor.report.explain import explain
 
     if len(options.words) != 1:
-        raise UserFault("explain needs one name: a rule, figure, method, material or wood")
+        raise UserFault("explain needs one name: a rule, figure, limit, method, material or wood")
     name, text = explain(options.words[0])
     if options.json:
         return _print_json({"name": name, "text": text})

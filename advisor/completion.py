@@ -96,10 +96,12 @@ def _words() -> dict[str, Iterable[str]]:
     from advisor.centers.inputs import FIELDS
     from advisor.centers.make_inputs import FIELDS as MAKING
     from advisor.figure import all_figures
+    from advisor.models.limits import limit_names
     from advisor.models.methods import all_methods
     from advisor.rulebook import load_book
 
-    names = {*all_figures(), *(rule.name for rule in load_book().rules), *(method.id for method in all_methods())}
+    names = {*all_figures(), *limit_names(), *(method.id for method in all_methods())}
+    names.update(rule.name for rule in load_book().rules)
     return {
         "center": [f"{name}=" for name in dict.fromkeys((*FIELDS, *MAKING))],
         "explain": sorted(names),

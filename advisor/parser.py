@@ -78,7 +78,9 @@ COMMANDS = {
         "FIGURE key=value",
         "advisor reckon buckling-force diameter=25mm length=900mm modulus=12.6GPa",
     ),
-    "explain": Command("a rule, figure, method or material in plain words", "NAME", "advisor explain cracked-through"),
+    "explain": Command(
+        "a rule, figure, limit, method or material in plain words", "NAME", "advisor explain cracked-through"
+    ),
     "list": Command(f"what there is: {', '.join(LIST_KINDS)}", "KIND", "advisor list species"),
     "schema": Command("JSON Schema of a case and of an answer", "case|answer", "advisor schema"),
     "completion": Command(

@@ -1,4 +1,4 @@
-"""One name in plain words: a rule, a figure, a method, a material, a wood, or why a plan stops."""
+"""One name in plain words: a rule, a figure, a limit, a method, a material, a wood, or why a plan stops."""
 
 from __future__ import annotations
 
@@ -62,6 +62,7 @@ def _wood(name: str) -> str | None:
     return f"{wood.name} at 12 % moisture\n" + "\n".join(rows)
 
 
+ACCEPTED = "a rule, figure, limit, method, material, wood, dust-limits or what-is-it"
 PAGES = ("dust-limits", "what-is-it")
 
 
@@ -82,24 +83,33 @@ def _dust(name: str) -> str | None:
     return "\n".join([f"What is reported of the dust of {name}; a flag, never a dose", *rows])
 
 
+def _limit(name: str) -> str | None:
+    from advisor.models.limits import limit_page
+
+    return limit_page(name)
+
+
 def _stop(name: str) -> str | None:
     from advisor.planning.fault_pages import fault_page
 
     return fault_page(name)
 
 
-FINDERS: tuple[Callable[[str], str | None], ...] = (_rule, _figure, _method, _material, _wood, _dust, _page, _stop)
+FINDERS: tuple[Callable[[str], str | None], ...] = (
+    _rule, _limit, _figure, _method, _material, _wood, _dust, _page, _stop,
+)  # fmt: skip
 
 
 def _known() -> list[str]:
     from advisor.figure import all_figures
+    from advisor.models.limits import limit_names
     from advisor.models.material import list_materials
     from advisor.models.methods import all_methods
     from advisor.planning.fault_pages import fault_names
     from advisor.rulebook import load_book
 
     names = [rule.name for rule in load_book().rules] + list(all_figures()) + [entry.id for entry in all_methods()]
-    return [*names, *PAGES, *fault_names(), *(entry["name"] for entry in list_materials())]
+    return [*names, *PAGES, *limit_names(), *fault_names(), *(entry["name"] for entry in list_materials())]
 
 
 def explain(name: str) -> tuple[str, str]:
@@ -107,5 +117,5 @@ def explain(name: str) -> tuple[str, str]:
     pages = [page for page in (finder(name) for finder in FINDERS) if page]
     if not pages:
         hint = nearest(name, _known()) or "; `advisor list rules` and its sisters print the names"
-        raise FigureInputError("name", name, f"a rule, figure, method, material, wood, dust-limits or what-is-it{hint}")
+        raise FigureInputError("name", name, f"{ACCEPTED}{hint}")
     return name, "\n\n".join(pages)

@@ -285,7 +285,7 @@ def test_a_case_that_is_none_is_refused_with_its_place(client: Asking, body: byt
         ("GET", "/nowhere", 404, "Not Found"),
         ("GET", "/static/../app.py", 404, "Not Found"),
         ("GET", "/static/app.py", 404, "No such file."),
-        ("GET", "/explain/nonsense", 404, "a rule, figure, method"),
+        ("GET", "/explain/nonsense", 404, "a rule, figure, limit, method"),
         ("GET", "/what-is-it?at=nowhere", 404, "No such step; begin at /what-is-it."),
         ("DELETE", "/", 405, "Method Not Allowed"),
         ("GET", "/live", 405, "Method Not Allowed"),
