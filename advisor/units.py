@@ -20,6 +20,7 @@ TABLE = Table(
     rows=92,
 )
 MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND = 25.4, 4.4482216152605, 0.1129848290276167  # exact by definition
+KG_PER_POUND = 0.45359237  # exact by definition
 LARGEST = 10**100
 LONGEST = 60  # characters; no quantity a person writes is longer
 

@@ -7,7 +7,7 @@ from typing import Any
 
 from advisor.advice.compare import Comparison, Difference, Side
 from advisor.advice.trial import Outcome
-from advisor.report.numbers import limit_down
+from advisor.report.numbers import assumed_value, force, limit_down
 from advisor.report.outcome import NONE, outcome_lines
 from advisor.report.terminal import Line, wrapped
 from advisor.report.values import NOT_SAID, said
@@ -56,7 +56,7 @@ def _title(text: str) -> Iterator[Line]:
 
 def _value(entry: Difference, value: Any, stood: str | None, units: str) -> str:
     text = said(entry.field, value, units)
-    return f"{text} ({stood} assumed)" if text == NOT_SAID and stood is not None else text
+    return f"{text} ({assumed_value(stood, units)} assumed)" if text == NOT_SAID and stood is not None else text
 
 
 def outcome_changes(before: Outcome, after: Outcome, units: str) -> str:
@@ -66,26 +66,29 @@ def outcome_changes(before: Outcome, after: Outcome, units: str) -> str:
     return "; ".join(f"{name} {new.get(name, NONE)} instead of {old.get(name, NONE)}" for name in names)
 
 
-def _limits(found: Comparison) -> Iterator[tuple[str, str, str]]:
+def _limits(found: Comparison, units: str) -> Iterator[tuple[str, str, str]]:
     """The limits that govern on either side, with their values on both, where they differ."""
     a, b = found.a, found.b
     speed, thrust = (a.outcome.governed_by, b.outcome.governed_by), _governs_thrust(found)
-    for unit, one, other, names in (
-        ("rpm", a.limits, b.limits, speed),
-        ("N", a.thrust_limits, b.thrust_limits, thrust),
+
+    def rate(rpm: float) -> str:
+        return f"{limit_down(rpm)} rpm"
+
+    def push(newtons: float) -> str:
+        return force(newtons, units, up=False)
+
+    for told, one, other, names in (
+        (rate, a.limits, b.limits, speed),
+        (push, a.thrust_limits, b.thrust_limits, thrust),
     ):
         for name in dict.fromkeys(name for name in names if name is not None):
-            left, right = _number(one.get(name), unit), _number(other.get(name), unit)
+            left, right = (told(side[name]) if name in side else NONE for side in (one, other))
             if left != right:
                 yield f"limit {name}", left, right
 
 
 def _governs_thrust(found: Comparison) -> tuple[str | None, str | None]:
     return found.a.outcome.thrust_governed_by, found.b.outcome.thrust_governed_by
-
-
-def _number(value: float | None, unit: str) -> str:
-    return NONE if value is None else f"{limit_down(value)} {unit}"
 
 
 def _makers(found: Comparison, units: str) -> Iterator[Line]:
@@ -129,13 +132,17 @@ def comparison_lines(found: Comparison, names: tuple[str, str], units: str) -> I
     yield from _title("What comes of it")
     one, other = _outcome(a.outcome, units), _outcome(b.outcome, units)
     rows = [(name, one.get(name, NONE), other.get(name, NONE)) for name in dict.fromkeys((*one, *other))]
-    yield from _three([*rows, *_limits(found)])
+    yield from _three([*rows, *_limits(found, units)])
     yield from _title("What made the difference")
     yield from _makers(found, units)
     if found.silent:
         yield from _title("Assumed differently because of it")
         yield from _three(
-            [(entry.field, str(entry.assumed_a), str(entry.assumed_b)) for entry in found.silent], "quiet"
+            [
+                (entry.field, assumed_value(str(entry.assumed_a), units), assumed_value(str(entry.assumed_b), units))
+                for entry in found.silent
+            ],
+            "quiet",
         )
 
 

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Sequence
 
-from advisor.units import MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
+from advisor.units import KG_PER_POUND, MM_PER_INCH, NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
 
+IN_INCH = {"mm": (MM_PER_INCH, "in"), "kg": (KG_PER_POUND, "lb"), "N": (NEWTONS_PER_POUND, "lbf")}
+_MEASURED = re.compile(rf"([\d.]+)( to ([\d.]+))? ({'|'.join(IN_INCH)})")
 FACE_SHIELD_J = 6.2  # high-mass impact test of ANSI Z87.1-2003
 
 
@@ -79,3 +82,13 @@ def fine_length(millimeters: float, units: str) -> str:
 def surface_speed(meters: float, units: str) -> str:
     """A cutting speed, down, in m/min or ft/min."""
     return f"{two_figures(meters / 0.3048, False):.0f} ft/min" if units == "inch" else f"{meters:.3g} m/min"
+
+
+def assumed_value(text: str, units: str) -> str:
+    """What was taken for a field nobody filled in: a length, mass or force in the units that are printed."""
+    found = _MEASURED.fullmatch(text)
+    if units != "inch" or found is None:
+        return text
+    factor, unit = IN_INCH[found[4]]
+    ends = " to ".join(f"{float(f'{float(end) / factor:.3g}'):g}" for end in (found[1], found[3]) if end)
+    return f"{ends} {unit}"

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from advisor.models.spoken import spoken
-from advisor.report.numbers import length
+from advisor.report.numbers import assumed_value, length
 from advisor.report.terminal import Line, doing, wrapped
 from advisor.report.words import HEADLINE
 
@@ -142,7 +142,7 @@ def plan_lines(answer: Mapping[str, Any], title: str, units: str) -> Iterator[Li
         yield from _passed_over(answer["stages"][-1])
     yield from _bullets("Cautions", _once(answer["cautions"]), "caution")
     yield from _bullets("Also", (reason["text"] for reason in answer["reasons"][1:]))
-    assumed = "; ".join(f"{entry['field']} = {entry['value']}" for entry in answer["assumed"])
+    assumed = "; ".join(f"{entry['field']} = {assumed_value(entry['value'], units)}" for entry in answer["assumed"])
     yield from _bullets("Nobody said, so assumed", [assumed] if assumed else [], "quiet")
     gaps = (f"{entry['what']}: {entry['missing']}" for entry in answer["could_not_check"])
     yield from _bullets("Could not be checked", gaps, "quiet")

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from advisor.models.spoken import spoken
-from advisor.report.numbers import angle, energy, force, length, limit_down, wheel_torque
+from advisor.report.numbers import angle, assumed_value, energy, force, length, limit_down, wheel_torque
 from advisor.report.words import WINDOW_WORDS
 
 
@@ -83,9 +83,10 @@ def with_remedy(reason: Mapping[str, Any]) -> str:
     return str(reason["text"]) if reason["do"] in reason["text"] else f"{reason['text']} {reason['do']}"
 
 
-def assumed_lines(answer: Mapping[str, Any]) -> Iterable[str]:
+def assumed_lines(answer: Mapping[str, Any], units: str) -> Iterable[str]:
     """Everything nobody said."""
-    return (f"{entry['field']} = {entry['value']}: {entry['why']}" for entry in answer["assumed"])
+    found = answer["assumed"]
+    return (f"{entry['field']} = {assumed_value(entry['value'], units)}: {entry['why']}" for entry in found)
 
 
 def unchecked_lines(answer: Mapping[str, Any]) -> Iterable[str]:

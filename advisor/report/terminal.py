@@ -221,7 +221,7 @@ def lines(answer: Mapping[str, Any], title: str, units: str, everything_held: bo
     yield from _ladder(answer.get("speed", {}), units)
     yield from _limits(answer.get("thrust", {}), "n", "newtons", refused)
     yield from _holds(answer, len(answer.get("holding", [])) if everything_held else HOLD_ROWS)
-    yield from _list("Nobody said, so assumed", say.assumed_lines(answer), "quiet")
+    yield from _list("Nobody said, so assumed", say.assumed_lines(answer, units), "quiet")
     yield from _list("Could not be checked", say.unchecked_lines(answer), "quiet")
     yield Line("")
     yield from wrapped(say.GOVERNED, "", "quiet")

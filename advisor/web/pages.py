@@ -122,8 +122,10 @@ def by_field(problems: Sequence[Mapping[str, Any]]) -> dict[str, list[str]]:
 def assumed_values(found: Mapping[str, Any] | None) -> dict[str, str]:
     """What was taken for the fields that nobody filled in."""
     known = {entry.name for entry in form_fields()}
-    entries = [] if found is None else found["answer"]["assumed"]
-    return {entry["field"]: entry["value"] for entry in entries if entry["field"] in known}
+    if found is None:
+        return {}
+    entries = [entry for entry in found["answer"]["assumed"] if entry["field"] in known]
+    return {entry["field"]: numbers.assumed_value(entry["value"], found["units"]) for entry in entries}
 
 
 def _grouped(shown: set[str]) -> list[tuple[str, str, list[Field], list[Field]]]:

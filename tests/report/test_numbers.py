@@ -4,7 +4,8 @@ import re
 
 import pytest
 
-from advisor.report.numbers import limit_down, power
+from advisor.report.numbers import assumed_value, limit_down, power
+from advisor.report.sentences import assumed_lines
 from advisor.report.terminal import lines
 from tests.whole import answers
 
@@ -26,3 +27,28 @@ def test_no_limit_and_no_margin_is_told_to_more_than_two_figures() -> None:
     told = re.findall(r"^  [a-z-]+ +(\d+) .*█", text, re.MULTILINE) + re.findall(r", margin ([\d.]+)", text)
     assert len(told) > 10
     assert [number for number in told if len(number.replace(".", "").strip("0")) > 2] == []
+
+
+@pytest.mark.parametrize(
+    ("text", "inch"),
+    [
+        ("101.6 mm", "4 in"),
+        ("5.7 kg", "12.6 lb"),
+        ("3000 to 6000 N", "674 to 1350 lbf"),
+        ("0.28 mm", "0.011 in"),
+        ("6 screws", "6 screws"),
+        ("0.016 kg·m", "0.016 kg·m"),
+        ("not-round", "not-round"),
+        ("White oak", "White oak"),
+    ],
+)
+def test_what_nobody_said_is_told_in_the_units_that_are_printed(text: str, inch: str) -> None:
+    assert assumed_value(text, "inch") == inch
+    assert assumed_value(text, "metric") == text
+
+
+@pytest.mark.parametrize("base", ["BOWL", "SPINDLE", "NARROW", "PLATTER"])
+def test_an_inch_answer_assumes_no_length_mass_or_force_in_metric(base: str) -> None:
+    told = list(assumed_lines(answers.of(f"{base}; units=inch"), "inch"))
+    assert any(re.search(r" = [\d.]+ in: ", text) for text in told)
+    assert not [text for text in told if re.search(r" = [\d.]+( to [\d.]+)? (mm|kg|N):", text)]

@@ -140,7 +140,7 @@ def _sections(answer: Mapping[str, Any], others: Iterable[Mapping[str, Any]], un
         changes = [*speed.get("would_change", []), *thrust.get("would_change", [])]
         if changes:
             yield Section("What would change it", _texts(changes), may_be_cut=True)
-    yield Section("Nobody said, so assumed", _texts(say.assumed_lines(answer)), fine=True, may_be_cut=True)
+    yield Section("Nobody said, so assumed", _texts(say.assumed_lines(answer, units)), fine=True, may_be_cut=True)
     yield Section(
         "Could not be checked", _texts(say.unchecked_lines(answer)) or ("nothing",), fine=True, may_be_cut=True
     )
