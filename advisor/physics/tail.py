@@ -23,6 +23,7 @@ from advisor.quantity import (
 LIP_ANGLE_DEG = 30.0  # flank of a cup's lip, from the axis; memory
 FRACTURE_ENERGY_LEAST = 100.0  # J/m²; memory
 FRACTURE_ENERGY_MOST = 500.0  # memory
+LONG_ENOUGH = 10.0  # λ·L from which the far end no longer matters; numerics
 RELAXED_SHARE = 0.6  # of the thrust that was set, left after the first minutes; common practice and memory
 COLLAR_SHARE = 0.7  # of the screw's efficiency that its thrust collar leaves; memory
 # of the diameter: wood across the split plane that gives; part of the split model; split-model, memory
@@ -196,6 +197,25 @@ def split_stress(tension_perpendicular: float, fracture_energy: float, foundatio
 def split_foundation(modulus_perpendicular: float, diameter: float) -> float:
     """Stiffness in MPa per mm of opening of the wood across the split plane: E_90/(0.25·D), GPa and mm."""
     return modulus_perpendicular * _MPA_PER_GPA / (FOUNDATION_SHARE * diameter)
+
+
+def short_split_share(diameter: float, length: float) -> float:
+    """Share of the opening force that is left where a piece is short, at most 1; diameter and length in mm.
+
+    (sinh²x − sin²x)/(sinh x·cosh x − sin x·cos x), x = λ·L, and x/2 where the halves stay straight; of one stiffness
+    along and across λ = (1/0.1098)^¼/(D/2). Source: beam of finite length on an elastic foundation, loaded at its end,
+    derived.
+
+    >>> round(short_split_share(50.0, 10.0), 3), short_split_share(50.0, 500.0)
+    (0.347, 1.0)
+    """
+    reach = math.pow(HALF_ROUND, -0.25) / (diameter / 2) * length
+    if reach <= 0.0:
+        return 0.0
+    if reach > LONG_ENOUGH:
+        return 1.0
+    wide, narrow = math.sinh(reach), math.sin(reach)
+    return min((wide**2 - narrow**2) / (wide * math.cosh(reach) - narrow * math.cos(reach)), 1.0)
 
 
 def _split_parts(

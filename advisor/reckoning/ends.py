@@ -44,6 +44,11 @@ OPENING_AT_CUP = 0.11
 POINTS = frozenset({"live-point", "dead-point", "live-cone"})
 CUPS = frozenset({"live-cup", "dead-cup"})
 WEAK = CHECKS | {"pith"}
+# Families of which every material comes apart between its layers or fibers, brittle or not; common practice, no source
+LAYERED = frozenset({"board", "laminate", "plant", "animal"})
+FRACTURE_ENERGY_J_PER_M2 = 100.0  # of cast resin, brittle plastic, dry bone, the low end; memory
+FRACTURE_ENERGY_STONE_J_PER_M2 = 15.0  # soft stone, plaster, ice; memory
+LIKE_STONE = frozenset({"stone", "soft"})
 BRITTLE_AND_DRY = 6.5  # percent; drier wood than this splits like glass
 
 
@@ -138,10 +143,20 @@ def crushing(situation: Situation, center: TailCenter) -> Limit | None:
     return from_figure("crushing", figure, 1 / CRUSH_DIVISOR, "the point sinks too far into the end")
 
 
+def splits(situation: Situation) -> bool:
+    """A material that a point opens: brittle, or of layers or fibers. Of the others the point only sinks in."""
+    material = situation.material
+    return situation.wood is not None or material is None or material.brittle or material.family in LAYERED
+
+
 def split_capacity(situation: Situation) -> float | None:
-    """Opening force in N that the weaker end resists, 5 % value; None in side grain and for what is not wood."""
-    wood = situation.wood
-    if wood is None or situation.side_grain:
+    """Opening force in N that the weaker end resists, 5 % value.
+
+    None in the side grain of wood, for what only gives, and where no table has the strength. What is not wood is
+    reckoned as of one stiffness along and across.
+    """
+    wood, material = situation.wood, situation.material
+    if wood is not None and situation.side_grain:
         return None
     crack = situation.case.work.crack
     sound, depth = 1.0, 0.0
@@ -152,20 +167,35 @@ def split_capacity(situation: Situation) -> float | None:
         sound = min(sound, PITH_SOUND)
     if sound <= 0.0:
         return 0.0
-    return tail.split_capacity(
+    if wood is not None:
+        return tail.split_capacity(
+            diameter=situation.body.end_diameter,
+            crack_depth=depth,
+            sound=sound,
+            tension_perpendicular=wood.tension_perpendicular.low,
+            modulus_perpendicular=SPLIT_MODULUS_PERPENDICULAR.typical,
+            modulus_along=SPLIT_MODULUS_ALONG,
+            fracture_energy=wood.fracture_energy,
+        )
+    if material is None or material.tensile is None or material.modulus is None or not splits(situation):
+        return None
+    stone = material.family in LIKE_STONE
+    whole = tail.split_capacity(
         diameter=situation.body.end_diameter,
         crack_depth=depth,
         sound=sound,
-        tension_perpendicular=wood.tension_perpendicular.low,
-        modulus_perpendicular=SPLIT_MODULUS_PERPENDICULAR.typical,
-        modulus_along=SPLIT_MODULUS_ALONG,
-        fracture_energy=wood.fracture_energy,
+        tension_perpendicular=material.tensile.low,
+        modulus_perpendicular=material.modulus.low,
+        modulus_along=material.modulus.low,
+        fracture_energy=FRACTURE_ENERGY_STONE_J_PER_M2 if stone else FRACTURE_ENERGY_J_PER_M2,
     )
+    return whole * tail.short_split_share(situation.body.end_diameter, situation.body.length - depth)
 
 
 def split_divisor(situation: Situation) -> float:
-    """Three for sound wood, five where a check, pith or bone-dry wood invites the split."""
-    weak = bool(situation.traits.conditions & WEAK)
+    """Three for sound wood, five where a check, pith, bone-dry wood or a brittle material invites the split."""
+    material = situation.material
+    weak = bool(situation.traits.conditions & WEAK) or (material is not None and material.brittle)
     return SPLIT_DIVISOR_WEAK if weak or situation.moisture <= BRITTLE_AND_DRY else SPLIT_DIVISOR
 
 

@@ -71,8 +71,8 @@ def _limits(window: Window) -> tuple[list[Limit], float | None, list[tuple[str, 
     split = ends.splitting(situation, center, window.drive)
     if situation.side_grain and situation.wood is not None:
         gaps.append(("splitting at a center", "no model for a center in side grain"))
-    if situation.wood is None:
-        gaps.append(("splitting at the centers", "no model for what is not wood"))
+    if situation.wood is None and split is None and ends.splits(situation):
+        gaps.append(("splitting at the centers", "strength of this material"))
     if ends.end_strength(situation) is None:
         gaps.append(("crushing at the centers", "strength of this material"))
     if situation.case.hold.handwheel_torque is not None and situation.case.machine.handwheel_lead is None:
