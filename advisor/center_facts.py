@@ -16,7 +16,6 @@ from advisor.situation import Situation
 from advisor.units import NEWTONS_PER_POUND, NM_PER_INCH_POUND, two_figures
 
 LEAST_SHARE = 0.5  # of an ordinary cut: the least anybody takes without noticing
-BORED = frozenset({"tube", "ring"})
 USUAL_LEAD_MM = 4.0  # travel of an ordinary quill for a turn of its handwheel; memory
 
 
@@ -202,7 +201,7 @@ def tail(situation: Situation, window: Thrust, fit: TailFit) -> Fact:
         "family": family(situation),
         "grain": situation.traits.grain,
         "purpose": situation.purpose,
-        "bored": flag(situation.traits.form in BORED),
+        "bored": flag(situation.traits.form in ends.BORED),
         "reversed": flag(situation.reversed_piece),
         "end_mm": body.end_diameter,
         "ring_share": share(center.cup_diameter, body.end_diameter) if center.kind in ends.CUPS else None,

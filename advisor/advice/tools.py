@@ -32,7 +32,7 @@ CHOICE = Table(
         Text("source"),
     ),
     key=("family", "grain", "operation", "least_diameter", "most_ratio"),
-    rows=30,
+    rows=31,
 )
 GENERAL = ToolpostRow(
     "general",
@@ -61,7 +61,10 @@ def _fits(row: Row, situation: Situation) -> bool:
 
 
 def _choice(situation: Situation) -> Row:
-    """The hand tool for this family, grain and operation at this size; a row for the size comes before one for any."""
+    """The hand tool for this family, grain and operation at this size; a row for the size comes before one for any.
+
+    Where the grain is only assumed, a row for that comes first.
+    """
     ordered = sorted(load(CHOICE), key=lambda row: row.optional("least_diameter") or 0.0)
     rows = {
         (row.text("family"), row.text("grain"), row.text("operation")): row for row in ordered if _fits(row, situation)
@@ -69,7 +72,8 @@ def _choice(situation: Situation) -> Row:
     record = situation.material
     family = "wood" if situation.wood is not None else record.family if record is not None else "other"
     grain = "across" if situation.side_grain else "along"
-    tried = [(family, grain), (family, "any"), ("other", "any")]
+    unsaid = [] if situation.case.work.grain is not None else [(family, "unsaid")]
+    tried = [*unsaid, (family, grain), (family, "any"), ("other", "any")]
     return next(rows[(*key, situation.operation)] for key in tried if (*key, situation.operation) in rows)
 
 

@@ -23,6 +23,7 @@ from advisor.quantity import (
 LIP_ANGLE_DEG = 30.0  # flank of a cup's lip, from the axis; memory
 FRACTURE_ENERGY_LEAST = 100.0  # J/m²; memory
 FRACTURE_ENERGY_MOST = 500.0  # memory
+POISSON_SHELL = 0.3  # memory
 LONG_ENOUGH = 10.0  # λ·L from which the far end no longer matters; numerics
 RELAXED_SHARE = 0.6  # of the thrust that was set, left after the first minutes; common practice and memory
 COLLAR_SHARE = 0.7  # of the screw's efficiency that its thrust collar leaves; memory
@@ -216,6 +217,19 @@ def short_split_share(diameter: float, length: float) -> float:
         return 1.0
     wide, narrow = math.sinh(reach), math.sin(reach)
     return min((wide**2 - narrow**2) / (wide * math.cosh(reach) - narrow * math.cos(reach)), 1.0)
+
+
+def bore_split_capacity(diameter: float, wall: float, tension: float) -> float:
+    """Force in N that opens a tube from inside its end: S = f·t·√(R·t)/(3·(1 − ν²))^¼, R to the middle of the wall.
+
+    Diameter and wall mm, tension MPa across what opens. Valid for walls to a third of the radius; for wood, stiffer
+    along than around, on the safe side. Source: cylindrical shell with a ring load at its end, derived.
+
+    >>> round(bore_split_capacity(90.0, 12.0, 3.0))
+    606
+    """
+    radius = max((diameter - wall) / 2, 0.0)
+    return tension * wall * math.sqrt(radius * wall) / math.pow(3 * (1 - POISSON_SHELL**2), 0.25)
 
 
 def _split_parts(

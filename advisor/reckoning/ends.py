@@ -43,6 +43,7 @@ COLD_FLOW_SHARE = 0.5
 OPENING_AT_CUP = 0.11
 POINTS = frozenset({"live-point", "dead-point", "live-cone"})
 CUPS = frozenset({"live-cup", "dead-cup"})
+BORED = frozenset({"tube", "ring"})
 WEAK = CHECKS | {"pith"}
 # Families of which every material comes apart between its layers or fibers, brittle or not; common practice, no source
 LAYERED = frozenset({"board", "laminate", "plant", "animal"})
@@ -221,28 +222,40 @@ def drive_opening(situation: Situation, drive: Drive) -> float:
     return max(least, IN_LINE[drive.kind] * wedge)
 
 
-def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> Limit | None:
-    """The smaller of both ends' splitting thrusts."""
-    capacity = split_capacity(situation)
-    if capacity is None:
+def bore_capacity(situation: Situation) -> float | None:
+    """Force in N that opens a bored end from inside, 5 % value; None where it is solid or its wall is not known."""
+    wood, material, wall = situation.wood, situation.material, situation.case.work.wall
+    if wall is None or situation.traits.form not in BORED or not splits(situation):
         return None
-    openings = {"the tail end": tail_opening(situation, center)}
+    if wood is not None:
+        tension = wood.tension_perpendicular.low
+    elif material is not None and material.tensile is not None:
+        tension = material.tensile.low
+    else:
+        return None
+    end = situation.body.end_diameter
+    return tail.bore_split_capacity(end, min(wall, end / 2), tension)
+
+
+def splitting(situation: Situation, center: TailCenter, drive: Drive | None, *, carried: bool = False) -> Limit | None:
+    """The smaller of both ends' splitting thrusts; `carried` on an arbor, the tail center is not in the work."""
+    whole = split_capacity(situation)
+    bore = None if carried else bore_capacity(situation)
+    at_tail = min((found for found in (whole, bore) if found is not None), default=None)
+    both = [("the tail end", at_tail, tail_opening(situation, center))]
     if drive is not None:
-        openings["the drive end"] = drive_opening(situation, drive)
-    where = max(openings, key=lambda end: openings[end])
-    opening = openings[where]
-    if opening <= 0.0:
+        both.append(("the drive end", whole, drive_opening(situation, drive)))
+    opened = [
+        (capacity / opening, where, capacity, opening)
+        for where, capacity, opening in both
+        if capacity is not None and opening > 0.0
+    ]
+    if not opened:
         return None
+    least, where, capacity, opening = min(opened, key=lambda entry: entry[0])
     divisor = split_divisor(situation)
     text = f"F = S_cap / ({divisor:g} × {opening:.3g}) = {capacity:.4g} N / ({divisor:g} × {opening:.3g})"
-    return Limit(
-        "splitting",
-        capacity / (divisor * opening),
-        "rough-guide",
-        ("split-model",),
-        f"{where} splits",
-        text,
-    )
+    return Limit("splitting", least / divisor, "rough-guide", ("split-model",), f"{where} splits", text)
 
 
 def free_length(situation: Situation) -> float:

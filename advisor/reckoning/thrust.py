@@ -25,6 +25,7 @@ from advisor.situation import Situation
 HANDWHEEL_EFFICIENCY = Spread(0.15, 0.25, 0.35)  # memory
 BEYOND_N = 1e7  # numerics: no figure takes a thrust like it, no tailstock gives one
 PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in; memory
+ON_ARBOR = frozenset({"mandrel"})  # the tail center bears on the arbor, not in the bore
 MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %; memory
 
 
@@ -68,11 +69,14 @@ def _limits(window: Window) -> tuple[list[Limit], float | None, list[tuple[str, 
     situation, center = window.situation, window.center
     gaps: list[tuple[str, str]] = []
     found = [ends.center_rating(center)]
-    split = ends.splitting(situation, center, window.drive)
+    on_arbor = window.method in ON_ARBOR
+    split = ends.splitting(situation, center, window.drive, carried=on_arbor)
     if situation.side_grain and situation.wood is not None:
         gaps.append(("splitting at a center", "no model for a center in side grain"))
     if situation.wood is None and split is None and ends.splits(situation):
         gaps.append(("splitting at the centers", "strength of this material"))
+    if not on_arbor and situation.traits.form in ends.BORED and ends.bore_capacity(situation) is None:
+        gaps.append(("a bored end opened from inside", "work.wall, or the strength of this material"))
     if ends.end_strength(situation) is None:
         gaps.append(("crushing at the centers", "strength of this material"))
     if situation.case.hold.handwheel_torque is not None and situation.case.machine.handwheel_lead is None:

@@ -52,6 +52,10 @@ def test_a_hand_tool_comes_with_its_bevel_its_never_and_the_load_of_the_cut() ->
         ("SPINDLE; work.diameter=150mm; work.length=300mm", "bowl gouge"),  # thick, and no longer than twice that
         ("SPINDLE; work.diameter=150mm; work.length=301mm", "spindle roughing gouge"),
         ("SPINDLE; work.diameter=150mm; work.length=300mm; cut.operation=shaping", "spindle gouge"),
+        ("SPINDLE; work.grain=; work.diameter=90mm; work.length=90mm", "bowl gouge"),  # it may be a disc
+        ("SPINDLE; work.grain=; work.diameter=90mm; work.length=91mm", "spindle roughing gouge"),
+        ("SPINDLE; work.grain=along; work.diameter=90mm; work.length=30mm", "spindle roughing gouge"),
+        ("SPINDLE; work.grain=; work.diameter=90mm; work.length=30mm; cut.operation=shaping", "spindle gouge"),
         ("BOWL", "bowl gouge"),
         ("SPINDLE; cut.operation=hollowing", "ring or hook tool or a round-nose scraper"),
         ("SPINDLE; cut.operation=sanding", "abrasive in folded paper"),
