@@ -11,7 +11,7 @@ asks `scale` how often it is to run now; it draws its random numbers from `rando
     @given(...)
 
 `ADVISOR_SCALE` is 1 in `.ci/long` and 0.1 in `.ci/run`; a slow test started by hand does a tenth as well.
-`ADVISOR_SEED` repeats a run. Hypothesis follows: 8 fixed examples a test in the quick suite, random ones from
+`ADVISOR_SEED` repeats a run. Hypothesis follows: 6 fixed examples a test in the quick suite, random ones from
 `--hypothesis-seed` where a scale is set.
 """
 
@@ -39,7 +39,7 @@ def scale(count: int) -> int:
 
 
 busy = [HealthCheck.too_slow]  # a machine shared with other work is slow at times
-settings.register_profile("quick", max_examples=8, deadline=None, derandomize=True, suppress_health_check=busy)
+settings.register_profile("quick", max_examples=6, deadline=None, derandomize=True, suppress_health_check=busy)
 settings.register_profile(
     "scaled", max_examples=scale(1000), deadline=None, print_blob=True, suppress_health_check=busy
 )
