@@ -201,7 +201,7 @@ def tail(situation: Situation, window: Thrust, fit: TailFit) -> Fact:
         "family": family(situation),
         "grain": situation.traits.grain,
         "purpose": situation.purpose,
-        "bored": flag(situation.traits.form in ends.BORED),
+        "bored": None if window.method in ends.ON_ARBOR else flag(situation.traits.form in ends.BORED),
         "reversed": flag(situation.reversed_piece),
         "end_mm": body.end_diameter,
         "ring_share": share(center.cup_diameter, body.end_diameter) if center.kind in ends.CUPS else None,

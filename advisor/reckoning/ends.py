@@ -31,6 +31,7 @@ BUCKLE_DIVISOR = 3.0  # memory
 BUCKLE_DIVISOR_BOWED = 5.0  # memory
 EULER_FROM_RATIO = 8.0  # memory
 LEAN_DIAGONAL_DEG = 45.0  # memory
+ARBOR_MM, ARBOR_FREE_MM, STEEL_GPA = 6.0, 150.0, 200.0  # memory
 SHORT_COLUMN_SHARE = 0.5  # memory
 # Share of the thrust that opens the end, derived in the model of splitting for 60° teeth (memory for ring and cup).
 OPENING_AT_DRIVE = {"four": 0.29, "two": 0.57, "ring": 0.11, "cup": 0.11}
@@ -44,6 +45,7 @@ OPENING_AT_CUP = 0.11
 POINTS = frozenset({"live-point", "dead-point", "live-cone"})
 CUPS = frozenset({"live-cup", "dead-cup"})
 BORED = frozenset({"tube", "ring"})
+ON_ARBOR = frozenset({"mandrel"})  # the tail center bears on the arbor: it neither opens nor dents the work
 WEAK = CHECKS | {"pith"}
 # Families of which every material comes apart between its layers or fibers, brittle or not; common practice, no source
 LAYERED = frozenset({"board", "laminate", "plant", "animal"})
@@ -237,10 +239,9 @@ def bore_capacity(situation: Situation) -> float | None:
     return tail.bore_split_capacity(end, min(wall, end / 2), tension)
 
 
-def splitting(situation: Situation, center: TailCenter, drive: Drive | None, *, carried: bool = False) -> Limit | None:
-    """The smaller of both ends' splitting thrusts; `carried` on an arbor, the tail center is not in the work."""
-    whole = split_capacity(situation)
-    bore = None if carried else bore_capacity(situation)
+def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> Limit | None:
+    """The smaller of both ends' splitting thrusts."""
+    whole, bore = split_capacity(situation), bore_capacity(situation)
     at_tail = min((found for found in (whole, bore) if found is not None), default=None)
     both = [("the tail end", at_tail, tail_opening(situation, center))]
     if drive is not None:
@@ -287,6 +288,16 @@ def buckling_capacity(situation: Situation, between_centers: bool) -> tuple[Limi
     return limit, figure.value
 
 
+def arbor_bows(situation: Situation) -> Limit | None:
+    """Limit `buckling` of the slimmest ordinary arbor; its free length is the usual one however short the work.
+
+    Source: buckling of a bar; its size from memory.
+    """
+    length = max(ARBOR_FREE_MM, situation.body.length)
+    figure = slender.buckling_force.figure(diameter=ARBOR_MM, length=length, modulus=STEEL_GPA, end_factor=1.0)
+    return from_figure("buckling", figure, 1 / BUCKLE_DIVISOR_BOWED, "the arbor bows under the thrust")
+
+
 def modulus_low(situation: Situation) -> float | None:
     """Stiffness along the piece in GPa, 5 % value, less where the fibers lean; None where no table has it.
 
@@ -307,11 +318,13 @@ def modulus_low(situation: Situation) -> float | None:
 
 
 def short_column(situation: Situation) -> Limit | None:
-    """Half the crushing strength over the thinnest section."""
+    """Half the crushing strength over the thinnest section, without the bore where its wall is known."""
     strength = end_strength(situation)
     if strength is None:
         return None
-    figure = tail.ring_crush_force.figure(outer_diameter=situation.body.thinnest, inner_diameter=0.0, strength=strength)
+    thin, wall = situation.body.thinnest, situation.case.work.wall
+    bore = max(thin - 2 * wall, 0.0) if wall is not None and situation.traits.form in BORED else 0.0
+    figure = tail.ring_crush_force.figure(outer_diameter=thin, inner_diameter=bore, strength=strength)
     return from_figure("short-column", figure, SHORT_COLUMN_SHARE, "the thinnest section is squeezed")
 
 

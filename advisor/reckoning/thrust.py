@@ -25,7 +25,6 @@ from advisor.situation import Situation
 HANDWHEEL_EFFICIENCY = Spread(0.15, 0.25, 0.35)  # memory
 BEYOND_N = 1e7  # numerics: no figure takes a thrust like it, no tailstock gives one
 PRESS_DIVISOR = 1.5  # on splitting, for the moment in which the teeth go in; memory
-ON_ARBOR = frozenset({"mandrel"})  # the tail center bears on the arbor, not in the bore
 MEASURED_BAND = (0.8, 1.2)  # a measured slip is known to 20 %; memory
 
 
@@ -65,29 +64,38 @@ class Thrust(NamedTuple):
     handwheel_most: float | None
 
 
-def _limits(window: Window) -> tuple[list[Limit], float | None, list[tuple[str, str]]]:
+def _at_the_ends(window: Window) -> tuple[list[Limit], list[tuple[str, str]]]:
+    """What drive and tail center do to the ends they are in, and what is not known of it."""
     situation, center = window.situation, window.center
     gaps: list[tuple[str, str]] = []
-    found = [ends.center_rating(center)]
-    on_arbor = window.method in ON_ARBOR
-    split = ends.splitting(situation, center, window.drive, carried=on_arbor)
+    split = ends.splitting(situation, center, window.drive)
     if situation.side_grain and situation.wood is not None:
         gaps.append(("splitting at a center", "no model for a center in side grain"))
     if situation.wood is None and split is None and ends.splits(situation):
         gaps.append(("splitting at the centers", "strength of this material"))
-    if not on_arbor and situation.traits.form in ends.BORED and ends.bore_capacity(situation) is None:
+    if situation.traits.form in ends.BORED and ends.bore_capacity(situation) is None:
         gaps.append(("a bored end opened from inside", "work.wall, or the strength of this material"))
     if ends.end_strength(situation) is None:
         gaps.append(("crushing at the centers", "strength of this material"))
+    return [limit for limit in (ends.crushing(situation, center), split) if limit], gaps
+
+
+def _limits(window: Window) -> tuple[list[Limit], float | None, list[tuple[str, str]]]:
+    situation, center = window.situation, window.center
+    on_arbor = window.method in ends.ON_ARBOR
+    at_ends, gaps = ([], []) if on_arbor else _at_the_ends(window)
+    found = [ends.center_rating(center)]
     if situation.case.hold.handwheel_torque is not None and situation.case.machine.handwheel_lead is None:
         gaps.append(("thrust of the stated handwheel torque", "machine.handwheel_lead, the travel per turn"))
     critical = None
     buckling = ends.buckling_capacity(situation, window.between)
+    bows = ends.arbor_bows(situation) if on_arbor else None
     if buckling is not None:
-        found.append(buckling[0])
+        bows = buckling[0] if bows is None else min(bows, buckling[0], key=lambda limit: limit.value)
         critical = buckling[1]
-    found += [limit for limit in (ends.crushing(situation, center), split, ends.short_column(situation)) if limit]
-    return found, critical, gaps
+    found += [bows] if bows else []
+    short = ends.short_column(situation)
+    return [*found, *at_ends, *([short] if short else [])], critical, gaps
 
 
 def _slip(window: Window, need: Need) -> tuple[float, float] | None:

@@ -3,7 +3,7 @@
 What it looks at   a tube or ring with another center than a cone at the tail
 Why it matters     a point has nothing to stand in, a cup bears on the thin wall
 What to do         a cone of 60 degrees or a bull-nose that fills the bore
-Does not apply     solid ends
+Does not apply     solid ends; work on an arbor, which has the center in it
 Sources            common practice, no source
 """
 

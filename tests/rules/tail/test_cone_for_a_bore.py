@@ -6,11 +6,13 @@ from tests.rules.bench import fired
 
 RULE = "cone-for-a-bore"
 FIRES = [
-    "PEN",
+    "PEN; hold.method=collet",
+    "PEN; hold.method=jam-chuck",
 ]
 QUIET = [
     "SPINDLE; hold.method=spur-drive",
-    "PEN; hold.tail.kind=live-cone",
+    "PEN",  # on a mandrel: the center is in the arbor
+    "PEN; hold.method=collet; hold.tail.kind=live-cone",
 ]
 
 
