@@ -23,7 +23,7 @@ from advisor.quantity import (
 LIP_ANGLE_DEG = 30.0  # flank of a cup's lip, from the axis; memory
 FRACTURE_ENERGY_LEAST = 100.0  # J/m²; memory
 FRACTURE_ENERGY_MOST = 500.0  # memory
-POISSON_SHELL = 0.3  # memory
+POISSON_SHELL = 0.3  # part of the model of a bored end; bore-model, memory
 LONG_ENOUGH = 10.0  # λ·L from which the far end no longer matters; numerics
 RELAXED_SHARE = 0.6  # of the thrust that was set, left after the first minutes; common practice and memory
 COLLAR_SHARE = 0.7  # of the screw's efficiency that its thrust collar leaves; memory

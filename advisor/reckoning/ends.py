@@ -242,21 +242,24 @@ def bore_capacity(situation: Situation) -> float | None:
 def splitting(situation: Situation, center: TailCenter, drive: Drive | None) -> Limit | None:
     """The smaller of both ends' splitting thrusts."""
     whole, bore = split_capacity(situation), bore_capacity(situation)
-    at_tail = min((found for found in (whole, bore) if found is not None), default=None)
-    both = [("the tail end", at_tail, tail_opening(situation, center))]
+    both = [
+        ("the tail end", whole, tail_opening(situation, center), "split-model"),
+        ("the bored end", bore, tail_opening(situation, center), "bore-model"),
+    ]
     if drive is not None:
-        both.append(("the drive end", whole, drive_opening(situation, drive)))
+        both.append(("the drive end", whole, drive_opening(situation, drive), "split-model"))
     opened = [
-        (capacity / opening, where, capacity, opening)
-        for where, capacity, opening in both
+        (capacity / opening, where, capacity, opening, model)
+        for where, capacity, opening, model in both
         if capacity is not None and opening > 0.0
     ]
     if not opened:
         return None
-    least, where, capacity, opening = min(opened, key=lambda entry: entry[0])
+    least, where, capacity, opening, model = min(opened, key=lambda entry: entry[0])
     divisor = split_divisor(situation)
     text = f"F = S_cap / ({divisor:g} × {opening:.3g}) = {capacity:.4g} N / ({divisor:g} × {opening:.3g})"
-    return Limit("splitting", least / divisor, "rough-guide", ("split-model",), f"{where} splits", text)
+    sources = (model,) if situation.wood is not None else (model, "memory")
+    return Limit("splitting", least / divisor, "rough-guide", sources, f"{where} splits", text)
 
 
 def free_length(situation: Situation) -> float:

@@ -1,10 +1,12 @@
-"""The force that opens a tube from inside its end, against the shell of the textbooks taken another way."""
+"""The end of a tube opened from inside, against the shell of the textbooks taken another way."""
 
 import math
 
 import pytest
 
 from advisor.physics.tail import bore_split_capacity
+
+SOURCES = ("bore-model",)
 
 
 def by_plates(diameter: float, wall: float, tension: float) -> float:
