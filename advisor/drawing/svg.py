@@ -49,8 +49,9 @@ class Picture(NamedTuple):
             f"role='img' aria-label={quoteattr(self.title)}>",
             f"<title>{escape(self.title)}</title>",
             f"<rect width='{self.width:g}' height='{self.height:g}' fill='#fff'/>",
+            # "narrowed" is there in a sheet; by itself a drawing has room for wider lettering
             "<g fill='none' stroke-linecap='round' stroke-linejoin='round' "
-            f"font-family='Helvetica, Arial, sans-serif' font-size='{TEXT_HEIGHT}'>",
+            f"font-family='Helvetica, Arial, narrowed, sans-serif' font-size='{TEXT_HEIGHT}'>",
         ]
         for item in self.placed:
             parts.append(f"<g aria-label={quoteattr(item.view.title)}>")

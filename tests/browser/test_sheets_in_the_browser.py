@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+import subprocess
 from collections.abc import Iterator
 from typing import Any
 
@@ -24,6 +25,10 @@ from tests.whole.situations import situation
 pytestmark = [pytest.mark.slow, pytest.mark.browser]
 PIXELS = 96 / 25.4  # of a browser, to the mm
 NAMES = [*NASTY, "W" * 100, "a plain name", "long words " * 8]
+
+LETTERING = subprocess.run(["fc-list"], check=False, capture_output=True, text=True).stdout
+# What is reckoned fits to the hair; what stands in for it is narrowed to fit sentences, not rows of braces.
+SPARE = 1.0 if "Liberation Sans" in LETTERING or "Arial" in LETTERING else 1.12
 
 OVERFLOWING = """() => {
   const wrong = [];
@@ -74,7 +79,7 @@ def check_svg(page: BrowserPage, sheet: Laid) -> list[Any]:
     shown(page, sheet_svg([sheet]).partition("\n")[2])
     found = page.evaluate(LINES)
     assert len(found) > 10
-    return [line for line in found if line[1] > width(line[0], line[2] / MM_PER_POINT, line[3]) + 0.3]
+    return [line for line in found if line[1] > SPARE * width(line[0], line[2] / MM_PER_POINT, line[3]) + 0.3]
 
 
 def test_random_sheets_stay_in_their_place(page: BrowserPage) -> None:

@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from functools import cache
 from html import escape
-from importlib.resources import files
 
 from advisor.report.sheet.flow import Laid
+from advisor.report.sheet.lettering import stylesheet
 from advisor.report.sheet.page import Big, Page, Section
 
 
 @cache
 def _style() -> str:
-    return files("advisor.report.sheet").joinpath("sheet.css").read_text(encoding="utf-8")
+    return stylesheet("lettering.css") + stylesheet("sheet.css")
 
 
 def sheet_html(pages: Sequence[Laid]) -> str:

@@ -21,12 +21,13 @@ from advisor.report.sheet.flow import (
     verdict_flow,
 )
 from advisor.report.sheet.flow import text_flow as words
+from advisor.report.sheet.lettering import stylesheet
 from advisor.report.sheet.measure import MM_PER_POINT
 from advisor.report.sheet.page import HEIGHT, WIDTH
 
 MARGIN = 8.0
 PAGES = {"metric": (210.0, 297.0), "inch": (215.9, 279.4)}  # A4, letter
-FAMILY = "Arial, Helvetica, 'Liberation Sans', sans-serif"
+FAMILY = "Arial, Helvetica, 'Liberation Sans', narrowed, sans-serif"
 # Width and dashes of the frame: told apart without color; the word inside says it anyway.
 FRAMES = {"go": (0.7, ""), "go-with-care": (1.6, ""), "ask-first": (1.6, "5 2.5"), "do-not-mount": (3.2, "")}
 COLORS = {"go": "#12622f", "go-with-care": "#7a5200", "ask-first": "#7a5200", "do-not-mount": "#a01010"}
@@ -41,6 +42,7 @@ def sheet_svg(pages: Sequence[Laid]) -> str:
         f"<svg xmlns='http://www.w3.org/2000/svg' width='{wide:g}mm' height='{tall * len(pages):g}mm' "
         f"viewBox='0 0 {wide:g} {tall * len(pages):g}' font-family=\"{FAMILY}\">",
         f"<title>{escape(title)}</title>",
+        f"<style>{stylesheet('lettering.css')}</style>",
         f"<rect width='{wide:g}' height='{tall * len(pages):g}' fill='#fff'/>",
     ]
     for number, laid in enumerate(pages):
